@@ -1,0 +1,2 @@
+/** Arguments, exit codes, printing, the clock and the process. */
+package cyclepacket.cli;

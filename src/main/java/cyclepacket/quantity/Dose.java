@@ -1,0 +1,153 @@
+package cyclepacket.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Objects;
+
+/**
+ * An amount of one medicine, exact to a thousandth of its unit, from zero to {@value #MOST_MILLI_UNITS} thousandths.
+ *
+ * @param milliUnits thousandths of {@code unit}, zero or more
+ * @param unit the unit the medicine is ordered in
+ */
+public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
+    /** A thousand million units: far above any supply, low enough that sums of a course cannot overflow. */
+    public static final long MOST_MILLI_UNITS = 1_000_000_000_000L;
+
+    private static final int DECIMALS = 3;
+
+    public Dose {
+        Objects.requireNonNull(unit, "unit");
+        if (milliUnits < 0 || milliUnits > MOST_MILLI_UNITS) {
+            throw new Refusal(
+                    "an amount of " + BigDecimal.valueOf(milliUnits, DECIMALS).toPlainString() + " is out of range",
+                    "write an amount from 0 to 1,000,000,000");
+        }
+    }
+
+    /** Reads {@code units} as a plain decimal number of units, for example {@code "187.5"}. */
+    public static Dose ofUnits(String units) {
+        return of(units, DoseUnit.UNITS);
+    }
+
+    /**
+     * Reads a plain decimal number.
+     *
+     * @throws Refusal if it is not a number, is negative or has more than three decimals
+     */
+    public static Dose of(String number, DoseUnit unit) {
+        BigDecimal value;
+        try {
+            value = new BigDecimal(number);
+        } catch (NumberFormatException notANumber) {
+            throw new Refusal("\"" + number + "\" is not a number", "write digits, for example 187.5");
+        }
+        return of(value, unit);
+    }
+
+    /** @throws Refusal if the number is negative, too large or has more than three decimals */
+    public static Dose of(BigDecimal number, DoseUnit unit) {
+        if (number.signum() < 0) {
+            throw new Refusal("an amount cannot be below zero", "write the amount without a minus sign");
+        }
+        BigDecimal plain = number.stripTrailingZeros();
+        if (plain.scale() > DECIMALS) {
+            throw new Refusal("an amount has at most three decimals", "write the amount that was ordered, digit by digit");
+        }
+        if (plain.precision() - plain.scale() > 10) {
+            throw new Refusal("an amount this large is out of range", "write an amount from 0 to 1,000,000,000");
+        }
+        return new Dose(plain.setScale(DECIMALS, RoundingMode.UNNECESSARY).unscaledValue().longValueExact(), unit);
+    }
+
+    public static Dose zero(DoseUnit unit) {
+        return new Dose(0, unit);
+    }
+
+    /** Undoes {@link #toString()}. */
+    public static Dose parse(String text) {
+        int space = text.lastIndexOf(' ');
+        if (space < 0) {
+            throw new Refusal("\"" + text + "\" has no unit", "write the number, a space and the unit");
+        }
+        DoseUnit unit = DoseUnit.ofWord(text.substring(space + 1))
+                .orElseThrow(() -> new Refusal("\"" + text + "\" has no known unit", "use units, mcg or mg"));
+        return of(text.substring(0, space), unit);
+    }
+
+    public Dose plus(Dose other) {
+        return new Dose(Math.addExact(milliUnits, sameUnit(other)), unit);
+    }
+
+    /** @throws Refusal if {@code other} is larger: there is no amount below zero */
+    public Dose minus(Dose other) {
+        return new Dose(Math.subtractExact(milliUnits, sameUnit(other)), unit);
+    }
+
+    public Dose times(int count) {
+        return new Dose(Math.multiplyExact(milliUnits, count), unit);
+    }
+
+    public Dose min(Dose other) {
+        return compareTo(other) <= 0 ? this : other;
+    }
+
+    public Dose max(Dose other) {
+        return compareTo(other) >= 0 ? this : other;
+    }
+
+    public boolean isZero() {
+        return milliUnits == 0;
+    }
+
+    public boolean isLessThan(Dose other) {
+        return compareTo(other) < 0;
+    }
+
+    public boolean isMoreThan(Dose other) {
+        return compareTo(other) > 0;
+    }
+
+    public boolean isMultipleOf(Dose step) {
+        return milliUnits % step.requireStep(this) == 0;
+    }
+
+    /** The multiple of {@code step} that {@code rounding} chooses; the rounding is always spelled out. */
+    public Dose toMultipleOf(Dose step, RoundingMode rounding) {
+        long size = step.requireStep(this);
+        BigDecimal count = BigDecimal.valueOf(milliUnits).divide(BigDecimal.valueOf(size), 0, rounding);
+        return new Dose(Math.multiplyExact(count.longValueExact(), size), unit);
+    }
+
+    private long requireStep(Dose dividend) {
+        dividend.sameUnit(this);
+        if (milliUnits == 0) {
+            throw new Refusal("a step of zero divides nothing", "write a step above zero");
+        }
+        return milliUnits;
+    }
+
+    private long sameUnit(Dose other) {
+        if (unit != other.unit) {
+            throw new UnitClash(this, other);
+        }
+        return other.milliUnits;
+    }
+
+    @Override
+    public int compareTo(Dose other) {
+        return Long.compare(milliUnits, sameUnit(other));
+    }
+
+    /** The number without its unit and without trailing zeros, for example {@code 187.5}. */
+    public BigDecimal number() {
+        BigDecimal plain = BigDecimal.valueOf(milliUnits, DECIMALS).stripTrailingZeros();
+        return plain.scale() < 0 ? plain.setScale(0) : plain;
+    }
+
+    /** The number and its unit with a plain space, the same in every locale; what a patient reads is made elsewhere. */
+    @Override
+    public String toString() {
+        return number().toPlainString() + " " + unit.word();
+    }
+}

@@ -1,0 +1,2 @@
+/** Rules over the whole computed plan, one rule a file; each returns every finding it has. */
+package cyclepacket.safety;

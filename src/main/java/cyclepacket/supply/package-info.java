@@ -1,0 +1,2 @@
+/** What is needed, how long it surely lasts, and the last safe time to order more. */
+package cyclepacket.supply;
