@@ -77,7 +77,10 @@ final class ContainerSums {
         }
         if (nextReading < readings.size()) {
             Reading extra = readings.get(nextReading);
-            doubt(RecordDoubt.Kind.NO_CONTAINER_LEFT, extra.draw(), line.draw(extra.draw()).date().toString());
+            doubt(
+                    RecordDoubt.Kind.NO_CONTAINER_LEFT,
+                    extra.draw(),
+                    line.draw(extra.draw()).date().toString());
         }
     }
 
@@ -174,8 +177,8 @@ final class ContainerSums {
         Dose low = new Dose(Math.max(leastFill, 0), container.label().unit());
         Dose high = new Dose(Math.max(mostFill, 0), container.label().unit());
         String fill = low.equals(high) ? low.toString() : low + " to " + high;
-        return "container " + container.number() + ": " + fill + " from one labelled " + container.label()
-                + " (" + container.least() + " to " + container.most() + ")";
+        return "container " + container.number() + ": " + fill + " from one labelled " + container.label() + " ("
+                + container.least() + " to " + container.most() + ")";
     }
 
     private void noteUseAfterLimit(Ends before, Container container, Reading reading) {

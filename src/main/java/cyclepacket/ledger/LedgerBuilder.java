@@ -37,8 +37,7 @@ final class LedgerBuilder {
     }
 
     private Timeline timeline(List<Draw> draws) {
-        int openedDays =
-                medicine.device().pen().map(CartridgePen::openedDays).orElse(0);
+        int openedDays = medicine.device().pen().map(CartridgePen::openedDays).orElse(0);
         return new Timeline(draws, openedDays, rules.inUseDayOne());
     }
 
@@ -82,8 +81,12 @@ final class LedgerBuilder {
         List<Ends> ends = sums.ends();
         List<RecordDoubt> doubts = new ArrayList<>(drawn.doubts());
         doubts.addAll(sums.doubts());
-        Dose leastTotal = ends.isEmpty() ? Dose.zero(unit) : dose(ends.get(ends.size() - 1).min());
-        Dose mostTotal = ends.isEmpty() ? Dose.zero(unit) : dose(ends.get(ends.size() - 1).max());
+        Dose leastTotal = ends.isEmpty()
+                ? Dose.zero(unit)
+                : dose(ends.get(ends.size() - 1).min());
+        Dose mostTotal = ends.isEmpty()
+                ? Dose.zero(unit)
+                : dose(ends.get(ends.size() - 1).max());
         return new MedicineLedger(
                 medicine,
                 days(ends),
@@ -142,8 +145,7 @@ final class LedgerBuilder {
         Ends before = Ends.start();
         for (int index = 0; index < containers.size(); index++) {
             Ends own = ends.get(index);
-            Optional<LocalDate> firstOpening =
-                    containers.get(index).opened().or(openings(before.min()));
+            Optional<LocalDate> firstOpening = containers.get(index).opened().or(openings(before.min()));
             List<Ends.Outcome> outcomes = own.outcomes(line);
             Optional<LocalDate> firstEnd = outcomes.stream()
                     .map(outcome -> line.draw(outcome.draw()).date())
@@ -215,7 +217,8 @@ final class LedgerBuilder {
         Owed owed = owed(draw, outcome.totals(), false);
         for (Dose fromNext : marks.each(owed)) {
             if (!fromNext.isMoreThan(draw.dialled())) {
-                Dose window = pen.window() == Window.OWED ? fromNext : draw.dialled().minus(fromNext);
+                Dose window =
+                        pen.window() == Window.OWED ? fromNext : draw.dialled().minus(fromNext);
                 rows.add(row(index, outcome.draw(), window, fromNext, pen.dial()));
             }
         }
