@@ -3,7 +3,9 @@ package cyclepacket.intake;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.dialect.Dialect;
 import com.networknt.schema.dialect.Dialects;
+import cyclepacket.finding.Finding;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,11 +14,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.databind.JsonNode;
-import cyclepacket.finding.Finding;
 
 /** The JSON Schemas that ship with the program (draft 2020-12), each loaded when its first file is checked. */
 final class SchemaBook {
-    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDialect(Dialects.getDraft202012());
+    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDialect(
+            Dialect.builder(Dialects.getDraft202012()).keyword(new EnumKeyword()).build());
     private static final Map<FileKind, Entry> LOADED = new EnumMap<>(FileKind.class);
 
     private SchemaBook() {}
