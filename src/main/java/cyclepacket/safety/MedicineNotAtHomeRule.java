@@ -15,11 +15,12 @@ final class MedicineNotAtHomeRule extends Rule {
         return plan.protocol().rows().stream()
                 .map(Protocol.Row::medicine)
                 .distinct()
-                .filter(medicine -> plan.plan().onHand().getOrDefault(medicine, List.of()).isEmpty())
+                .filter(medicine ->
+                        plan.plan().onHand().getOrDefault(medicine, List.of()).isEmpty())
                 // A medicine with dated doses is short by the count of its supply, which says so with dates.
                 .filter(medicine -> plan.course().dosesOf(medicine).isEmpty())
                 .map(medicine -> warn(
-                        plan.inPlan("/on-hand"),
+                        plan.inPlan("/on-hand/" + medicine),
                         "no " + medicine + " is at home, and its day may be called at short notice",
                         "have it at home before the last visit"))
                 .toList();
