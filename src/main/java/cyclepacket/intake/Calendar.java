@@ -47,7 +47,8 @@ final class Calendar {
 
     static LocalDate date(String text) {
         if (!DATE.matcher(text).matches()) {
-            throw new Refusal(Characters.quoted(text) + " is not a date", "write year-month-day, for example 2027-03-09");
+            throw new Refusal(
+                    Characters.quoted(text) + " is not a date", "write year-month-day, for example 2027-03-09");
         }
         try {
             LocalDate date = LocalDate.parse(text);
@@ -68,7 +69,8 @@ final class Calendar {
         } catch (DateTimeException noSuchTime) {
             throw new Refusal("the clock time " + text + " does not exist", "write 00:00 to 23:59");
         }
-        throw new Refusal(Characters.quoted(text) + " is not a clock time", "write 24-hour time, for example \"20:30\"");
+        throw new Refusal(
+                Characters.quoted(text) + " is not a clock time", "write 24-hour time, for example \"20:30\"");
     }
 
     static Moment moment(String text) {
@@ -79,7 +81,8 @@ final class Calendar {
                     "write for example 2027-03-15, or \"2027-03-15T08:30\"");
         }
         Optional<LocalTime> time = Optional.ofNullable(parts.group(2)).map(Calendar::time);
-        return new Moment(date(parts.group(1)), time, Optional.ofNullable(parts.group(3)).map(Calendar::offset));
+        return new Moment(
+                date(parts.group(1)), time, Optional.ofNullable(parts.group(3)).map(Calendar::offset));
     }
 
     private static ZoneOffset offset(String text) {

@@ -65,7 +65,8 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
 
     /** A constant whose name is written in small letters with hyphens. */
     <E extends Enum<E>> Part<E> word(Class<E> constants) {
-        return new Part<>(text().value().map(w -> Enum.valueOf(constants, w.toUpperCase(Locale.ROOT).replace('-', '_'))));
+        return new Part<>(text().value()
+                .map(w -> Enum.valueOf(constants, w.toUpperCase(Locale.ROOT).replace('-', '_'))));
     }
 
     /** Text turned into a value; a refusal becomes a finding here. */
@@ -90,7 +91,9 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
     /** All lines of a list, each read even when one before it is broken. */
     <T> Part<List<T>> each(Function<Field, Part<T>> read) {
         List<Part<T>> parts = items().stream().map(read).toList();
-        return parts.stream().allMatch(Part::isPresent) ? Part.of(parts.stream().map(Part::get).toList()) : Part.absent();
+        return parts.stream().allMatch(Part::isPresent)
+                ? Part.of(parts.stream().map(Part::get).toList())
+                : Part.absent();
     }
 
     /** A list of exactly two. */
@@ -123,6 +126,8 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
         if (sheet.hasRefused(pointer)) {
             return Optional.empty();
         }
-        return tree.filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast).filter(s -> s.kind() == kind);
+        return tree.filter(Tree.Scalar.class::isInstance)
+                .map(Tree.Scalar.class::cast)
+                .filter(s -> s.kind() == kind);
     }
 }

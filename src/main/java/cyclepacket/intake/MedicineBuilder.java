@@ -109,15 +109,22 @@ final class MedicineBuilder {
         Set<Dose> seen = new HashSet<>();
         return top.at("sizes").each(line -> {
             Part<Medicine.Size> size = size(line);
-            size.value().filter(s -> !seen.add(s.label())).ifPresent(s -> line.at("label")
-                    .stop("SIZE-TWICE", "the size " + s.label() + " stands here twice", "keep one of the two lines"));
+            size.value()
+                    .filter(s -> !seen.add(s.label()))
+                    .ifPresent(s -> line.at("label")
+                            .stop(
+                                    "SIZE-TWICE",
+                                    "the size " + s.label() + " stands here twice",
+                                    "keep one of the two lines"));
             return size;
         });
     }
 
     private Part<Medicine.Size> size(Field line) {
         Part<Dose> label = amounts.read(line.at("label"));
-        Part<DoseRange> gives = isPen() ? amounts.range(line.at("gives")) : new Part<>(label.value().map(DoseRange::exactly));
+        Part<DoseRange> gives = isPen()
+                ? amounts.range(line.at("gives"))
+                : new Part<>(label.value().map(DoseRange::exactly));
         Part<Optional<Money>> price = line.at("price").ifWritten(p -> p.attempt("VALUE-RANGE", p.number(), Money::of));
         return Part.whole(line, () -> new Medicine.Size(label.get(), gives.get(), price.get()));
     }

@@ -23,7 +23,8 @@ final class PatientName {
     }
 
     static PatientName in(Sheet plan) {
-        Optional<Tree.Scalar> scalar = plan.at(POINTER).filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast);
+        Optional<Tree.Scalar> scalar =
+                plan.at(POINTER).filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast);
         return new PatientName(plan.shownPath(), scalar);
     }
 
@@ -51,7 +52,8 @@ final class PatientName {
     }
 
     private String withStars(String text) {
-        return name.map(n -> text.replace(n, "*".repeat(n.codePointCount(0, n.length())))).orElse(text);
+        return name.map(n -> text.replace(n, "*".repeat(n.codePointCount(0, n.length()))))
+                .orElse(text);
     }
 
     /** The name as it is written in the file may differ from its value by quotes and escapes. */
@@ -73,7 +75,9 @@ final class PatientName {
     private static String withoutGuess(String line) {
         Matcher guess = BEHIND_NAME.matcher(line);
         return guess.find()
-                ? line.substring(0, guess.start(1)) + "*".repeat(guess.end(1) - guess.start(1)) + line.substring(guess.end(1))
+                ? line.substring(0, guess.start(1))
+                        + "*".repeat(guess.end(1) - guess.start(1))
+                        + line.substring(guess.end(1))
                 : line;
     }
 }

@@ -4,6 +4,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.dialect.Dialects;
+import cyclepacket.finding.Finding;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,7 +13,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.databind.JsonNode;
-import cyclepacket.finding.Finding;
 
 /** The JSON Schemas that ship with the program (draft 2020-12), each loaded when its first file is checked. */
 final class SchemaBook {

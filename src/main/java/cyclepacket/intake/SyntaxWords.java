@@ -14,15 +14,42 @@ final class SyntaxWords {
     /** A cause as the parser names it, in its context or its problem, and what we say. The first that fits is taken. */
     private static final List<Words> WORDS = List.of(
             new Words("quoted scalar", "a quote that opens here is never closed", "close the quote", true),
-            new Words("flow sequence", "this list is not closed, or a comma is missing", "check the commas and the ]", false),
-            new Words("flow mapping", "these braces are not closed, or a comma is missing", "check the commas and the }", false),
-            new Words("mapping values are not allowed", "a second colon on this line, or too many spaces in front of it",
-                    "put text that holds a colon in quotes, and line the key up with its neighbours", false),
-            new Words("could not find expected ':'", "this key has no colon", "write the key, a colon, a space and the value", true),
-            new Words("block sequence", "this line fits into no list", "line it up with the other lines of its list", false),
-            new Words("block mapping", "this line lines up with no key above it", "line it up with its neighbours", false),
+            new Words(
+                    "flow sequence",
+                    "this list is not closed, or a comma is missing",
+                    "check the commas and the ]",
+                    false),
+            new Words(
+                    "flow mapping",
+                    "these braces are not closed, or a comma is missing",
+                    "check the commas and the }",
+                    false),
+            new Words(
+                    "mapping values are not allowed",
+                    "a second colon on this line, or too many spaces in front of it",
+                    "put text that holds a colon in quotes, and line the key up with its neighbours",
+                    false),
+            new Words(
+                    "could not find expected ':'",
+                    "this key has no colon",
+                    "write the key, a colon, a space and the value",
+                    true),
+            new Words(
+                    "block sequence",
+                    "this line fits into no list",
+                    "line it up with the other lines of its list",
+                    false),
+            new Words(
+                    "block mapping",
+                    "this line lines up with no key above it",
+                    "line it up with its neighbours",
+                    false),
             new Words("cannot start any token", "a value cannot start with this character", QUOTES, false),
-            new Words("escape", "this backslash means nothing in double quotes", "use single quotes, or write two backslashes", false),
+            new Words(
+                    "escape",
+                    "this backslash means nothing in double quotes",
+                    "use single quotes, or write two backslashes",
+                    false),
             new Words("document start", "the file goes on after its end", "keep one document in the file", false));
 
     private SyntaxWords() {}
@@ -32,9 +59,10 @@ final class SyntaxWords {
             String cause = String.valueOf(marked.getProblem()) + " / " + String.valueOf(marked.getContext());
             for (Words words : WORDS) {
                 if (cause.contains(words.cause)) {
-                    Optional<Mark> mark = words.pointsAtContext && marked.getContextMark().isPresent()
-                            ? marked.getContextMark()
-                            : marked.getProblemMark();
+                    Optional<Mark> mark =
+                            words.pointsAtContext && marked.getContextMark().isPresent()
+                                    ? marked.getContextMark()
+                                    : marked.getProblemMark();
                     return source.stop("YAML-SYNTAX", spot(mark), words.text, words.mend);
                 }
             }
