@@ -1,0 +1,72 @@
+package cyclepacket.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The cartridges of one pen: when each is expected to end, and what to find in the table then.
+ *
+ * @param window {@code owed} or {@code left}
+ * @param strip one cell an evening
+ * @param endings what is expected of each coming end
+ * @param boxes the cartridges at home, in the order they are loaded
+ */
+public record CartridgesView(
+        String medicine,
+        String doorName,
+        String window,
+        List<Cell> strip,
+        List<Ending> endings,
+        List<Box> boxes,
+        Optional<LookUpView> lookUp) {
+    public CartridgesView {
+        strip = List.copyOf(strip);
+        endings = List.copyOf(endings);
+        boxes = List.copyOf(boxes);
+    }
+
+    /**
+     * One evening of the strip.
+     *
+     * @param boxes the box or boxes that may be in the pen, in order
+     * @param mark {@code none}, {@code expect}, {@code maybe} or {@code past}
+     */
+    public record Cell(DayName day, List<String> boxes, String mark) {
+        public Cell {
+            boxes = List.copyOf(boxes);
+        }
+    }
+
+    /**
+     * One coming end.
+     *
+     * @param days the evenings on which it may happen
+     * @param sure true when it happens on one evening for every possible content
+     * @param next the box to load; empty when there is none at home
+     * @param reading the numbers the window may show, on dial marks; empty when nothing dialable can be shown
+     * @param wholeOwed true when the pen may give nothing of that evening's setting
+     * @param waits true when the evening is still to be called
+     */
+    public record Ending(
+            String leaving,
+            List<DayName> days,
+            boolean sure,
+            Optional<String> next,
+            Optional<String> reading,
+            boolean wholeOwed,
+            boolean waits) {
+        public Ending {
+            days = List.copyOf(days);
+        }
+    }
+
+    /**
+     * One cartridge.
+     *
+     * @param opened the day it was opened, when that is known
+     * @param latestSafe the last day it may be used, counted from the earliest possible opening; empty when it is not
+     *     reached
+     */
+    public record Box(
+            String number, String size, Optional<String> lot, Optional<DayName> opened, Optional<DayName> latestSafe) {}
+}
