@@ -7,6 +7,8 @@ import java.util.Optional;
  * The cartridges of one pen: when each is expected to end, and what to find in the table then.
  *
  * @param window {@code owed} or {@code left}
+ * @param openedDays days a cartridge may be used once opened, the first use counted
+ * @param card what the new-cartridge card fills in
  * @param strip one cell an evening
  * @param endings what is expected of each coming end
  * @param boxes the cartridges at home, in the order they are loaded
@@ -15,6 +17,8 @@ public record CartridgesView(
         String medicine,
         String doorName,
         String window,
+        String openedDays,
+        CardFacts card,
         List<Cell> strip,
         List<Ending> endings,
         List<Box> boxes,
@@ -69,4 +73,16 @@ public record CartridgesView(
      */
     public record Box(
             String number, String size, Optional<String> lot, Optional<DayName> opened, Optional<DayName> latestSafe) {}
+
+    /**
+     * Facts for the new-cartridge card.
+     *
+     * @param hold seconds to hold
+     * @param example a number to practise with that is nowhere in this plan
+     * @param betweenMarks the clinic's rule for a number between two marks: {@code up}, {@code nearest} or {@code call}
+     * @param small below this amount the clinic's rule {@code smallRemainder} holds: {@code give}, {@code skip} or
+     *     {@code call}
+     */
+    public record CardFacts(
+            String unit, String hold, String example, String betweenMarks, String small, String smallRemainder) {}
 }

@@ -6,9 +6,11 @@ import java.util.Optional;
 /**
  * The list of days: one row an evening, past evenings too.
  *
+ * @param time the time that the evenings share
  * @param notFinished the evening after the last row, when no trigger was called
  */
-public record DaysView(List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
+public record DaysView(
+        Optional<String> time, List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
     public DaysView {
         rows = List.copyOf(rows);
     }
@@ -31,8 +33,8 @@ public record DaysView(List<Row> rows, Optional<DayName> notFinished, Optional<S
         }
     }
 
-    /** One medicine of that day. */
-    public record Dose(String medicine, List<BoxedAmount> amounts, String time) {
+    /** One medicine of that day; {@code time} is there when it differs from the shared one. */
+    public record Dose(String medicine, List<BoxedAmount> amounts, Optional<String> time) {
         public Dose {
             amounts = List.copyOf(amounts);
         }

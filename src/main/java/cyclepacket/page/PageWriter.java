@@ -48,7 +48,7 @@ public final class PageWriter {
     public String write(String template, String language, Record view) {
         WordingMethods methods = new WordingMethods(Wording.load(templates, language));
         Map<String, Object> seen =
-                Map.of("v", view, "lang", language, "say", methods.say(), "steps", methods.steps());
+                Map.of("v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
             Thread thread = new Thread(task, "page-writer");
             thread.setDaemon(true);
@@ -73,6 +73,6 @@ public final class PageWriter {
         Template template = configuration.getTemplate(name);
         StringWriter page = new StringWriter();
         template.process(seen, page);
-        return page.toString();
+        return UnbrokenText.keepTogether(page.toString());
     }
 }

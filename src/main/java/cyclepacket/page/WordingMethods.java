@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What a template may call to print wording: {@code say(key, gaps)} and {@code steps(prefix, gaps)}. */
+/** What a template may call to print wording: {@code say}, {@code word} and {@code steps}. */
 final class WordingMethods {
     private final Wording wording;
 
@@ -23,6 +23,11 @@ final class WordingMethods {
     /** One text as escaped markup, in which {@code *stars*} become strong. */
     TemplateMethodModelEx say() {
         return arguments -> markup(key(arguments), gaps(arguments));
+    }
+
+    /** One text as plain words, to be put together with others before it is escaped. */
+    TemplateMethodModelEx word() {
+        return arguments -> wording.fill(key(arguments), gaps(arguments));
     }
 
     /** The texts {@code prefix.1}, {@code prefix.2} and so on, each as escaped markup. */

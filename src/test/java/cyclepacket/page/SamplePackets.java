@@ -18,6 +18,9 @@ final class SamplePackets {
     private static final String EVENING = CLOCK.time(LocalTime.of(20, 30));
     private static final String NO_CALL_BY = CLOCK.time(LocalTime.of(18, 0));
 
+    private static final CartridgesView.CardFacts CARD =
+            new CartridgesView.CardFacts("units", "10", "25", "up", "12.5\u00a0units", "call");
+
     private SamplePackets() {}
 
     static PacketView first(String paper, String textSize, boolean draft) {
@@ -50,8 +53,8 @@ final class SamplePackets {
                 .toList();
         return packet("1", "7QMX-4TRW", draft, paper, textSize, Optional.empty(), march(5), false,
                 new DoorView(Optional.of(EVENING), columns(true), door, Optional.of(NO_CALL_BY), Optional.of(march(18)), List.of()),
-                new DaysView(days, Optional.of(march(18)), Optional.of(NO_CALL_BY)),
-                new CartridgesView("follitropin", "evening pen", "owed", strip, endings, boxes,
+                new DaysView(Optional.of(EVENING), days, Optional.of(march(18)), Optional.of(NO_CALL_BY)),
+                new CartridgesView("follitropin", "evening pen", "owed", "28", CARD, strip, endings, boxes,
                         Optional.of(new LookUpView(units("187.5"), "1", List.of(new LookUpView.Evening(march(8), readings))))),
                 Optional.empty(), march(12), new SupplyView.CallBy(march(11), CLOCK.time(LocalTime.of(14, 0)), false));
     }
@@ -79,8 +82,8 @@ final class SamplePackets {
                 "2", units("900"), Optional.of("FA-2307"), Optional.of(march(8)), Optional.of(CLOCK.day(LocalDate.of(2027, 4, 4)))));
         return packet("2", "K3VD-90HN", draft, paper, textSize, Optional.of(new IssueView.Replaced("1", Optional.of("3\u00a0March"))), march(9), false,
                 new DoorView(Optional.of(EVENING), columns(true), door, Optional.of(NO_CALL_BY), Optional.of(march(13)), List.of()),
-                new DaysView(days, Optional.of(march(13)), Optional.of(NO_CALL_BY)),
-                new CartridgesView("follitropin", "evening pen", "owed", strip, endings, boxes, Optional.empty()),
+                new DaysView(Optional.of(EVENING), days, Optional.of(march(13)), Optional.of(NO_CALL_BY)),
+                new CartridgesView("follitropin", "evening pen", "owed", "28", CARD, strip, endings, boxes, Optional.empty()),
                 Optional.empty(), march(11), new SupplyView.CallBy(march(10), CLOCK.time(LocalTime.of(14, 0)), false));
     }
 
@@ -101,7 +104,7 @@ final class SamplePackets {
         }
         String exact = CLOCK.time(LocalTime.of(19, 30));
         BoxedAmount once = new BoxedAmount(Optional.of(AMOUNTS.amount(Dose.parse("250 mcg"))), "micrograms");
-        days.add(new DaysView.Row(march(13), "planned", List.of(new DaysView.Dose("choriogonadotropin alfa", List.of(once), exact)), List.of(), Optional.empty()));
+        days.add(new DaysView.Row(march(13), "planned", List.of(new DaysView.Dose("choriogonadotropin alfa", List.of(once), Optional.of(exact))), List.of(), Optional.empty()));
         List<CartridgesView.Ending> endings = List.of(new CartridgesView.Ending(
                 "2", List.of(march(12)), false, Optional.of("3"), Optional.of("12.5 to 37.5 units".replace(' ', '\u00a0')), false, false));
         List<CartridgesView.Box> boxes = List.of(
@@ -112,8 +115,8 @@ final class SamplePackets {
         return packet("3", "W8FP-2XJC", draft, paper, textSize, Optional.of(new IssueView.Replaced("2", Optional.of("9\u00a0March"))), march(12), false,
                 new DoorView(Optional.of(EVENING), columns(true), door, Optional.empty(), Optional.empty(),
                         List.of(new DoorView.Exact(march(13), "one-time syringe", once, exact, List.of()))),
-                new DaysView(days, Optional.empty(), Optional.empty()),
-                new CartridgesView("follitropin", "evening pen", "owed", strip, endings, boxes, Optional.empty()),
+                new DaysView(Optional.of(EVENING), days, Optional.empty(), Optional.empty()),
+                new CartridgesView("follitropin", "evening pen", "owed", "28", CARD, strip, endings, boxes, Optional.empty()),
                 Optional.of(called), march(12), null);
     }
 
@@ -131,7 +134,7 @@ final class SamplePackets {
                 new PhonesView("+1\u00a0207\u00a0555\u00a00142", "weekdays 08:00-16:30", "+1\u00a0207\u00a0555\u00a00177", "every night and weekend", "911"),
                 new LayoutView("en", paper, textSize),
                 new StartView(Optional.of(new StartView.Tonight(tonight, EVENING, List.of("evening pen"), callFirst)),
-                        List.of("door", "days", "cartridges", "medicines", "trigger", "trouble", "log").stream().map(key -> new StartView.Part(key, key)).toList()),
+                        List.of("door", "days", "cartridges", "card", "medicines", "trigger", "trouble", "calls", "keeping", "log").stream().map(key -> new StartView.Part(key, key.equals("medicines") ? "how-fsh-pen" : key)).toList()),
                 door, days, List.of(cartridges),
                 List.of(
                         medicine("fsh-pen", "follitropin", "evening pen", "helps several eggs grow at the same time", "pen", false),
@@ -176,9 +179,9 @@ final class SamplePackets {
 
     private static DaysView.Row dayRow(int day, String state, Optional<String> amount, boolean syringe, Optional<DoorView.Change> change) {
         List<DaysView.Dose> doses = new ArrayList<>();
-        doses.add(new DaysView.Dose("follitropin", List.of(new BoxedAmount(amount.map(SamplePackets::units), "units")), EVENING));
+        doses.add(new DaysView.Dose("follitropin", List.of(new BoxedAmount(amount.map(SamplePackets::units), "units")), Optional.empty()));
         if (syringe) {
-            doses.add(new DaysView.Dose("ganirelix", List.of(new BoxedAmount(amount.map(known -> "0.25\u00a0mg"), "mg")), EVENING));
+            doses.add(new DaysView.Dose("ganirelix", List.of(new BoxedAmount(amount.map(known -> "0.25\u00a0mg"), "mg")), Optional.empty()));
         }
         List<DaysView.Visit> visits = day == 9 || day == 12
                 ? List.of(new DaysView.Visit(CLOCK.time(LocalTime.of(7, 30)), "ultrasound and blood test"))
