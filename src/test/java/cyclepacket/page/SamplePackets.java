@@ -134,7 +134,7 @@ final class SamplePackets {
                 new PhonesView("+1\u00a0207\u00a0555\u00a00142", "weekdays 08:00-16:30", "+1\u00a0207\u00a0555\u00a00177", "every night and weekend", "911"),
                 new LayoutView("en", paper, textSize),
                 new StartView(Optional.of(new StartView.Tonight(tonight, EVENING, List.of("evening pen"), callFirst)),
-                        List.of("door", "days", "cartridges", "card", "medicines", "trigger", "trouble", "calls", "keeping", "log").stream().map(key -> new StartView.Part(key, key.equals("medicines") ? "how-fsh-pen" : key)).toList()),
+                        List.of("door", "days", "supply", "cartridges", "card", "medicines", "trigger", "calls", "trouble", "keeping", "log").stream().map(key -> new StartView.Part(key, key.equals("medicines") ? "how-fsh-pen" : key)).toList()),
                 door, days, List.of(cartridges),
                 List.of(
                         medicine("fsh-pen", "follitropin", "evening pen", "helps several eggs grow at the same time", "pen", false),
@@ -152,7 +152,7 @@ final class SamplePackets {
                         new StorageView.Row("follitropin", "36 to 46\u00a0°F (2 to 8\u00a0°C)", true, Optional.of("36 to 77\u00a0°F (2 to 25\u00a0°C)"), Optional.of("28")),
                         new StorageView.Row("ganirelix", "36 to 77\u00a0°F (2 to 25\u00a0°C)", false, Optional.empty(), Optional.empty()),
                         new StorageView.Row("choriogonadotropin alfa", "36 to 46\u00a0°F (2 to 8\u00a0°C)", true, Optional.empty(), Optional.empty()))),
-                new LogView(IntStream.rangeClosed(1, 36).mapToObj(Integer::toString).toList()));
+                new LogView(IntStream.rangeClosed(1, 48).mapToObj(Integer::toString).toList()));
     }
 
     private static MedicineView medicine(String id, String name, String doorName, String purpose, String form, boolean exact) {
