@@ -3,14 +3,20 @@ package cyclepacket.intake;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Keeps the patient's name out of every finding that is not about the name itself. */
 final class PatientName {
     private static final String POINTER = "/patient/name";
-    /** For a plan whose patient cannot be found: whatever stands behind a key called name, up to where a value can end. */
-    private static final Pattern BEHIND_NAME = Pattern.compile("\\bname[\"']?\\s*:[\\s\"']*([^,}\"'\\s][^,}\"'\\r\\n]*)");
+    /** Whatever stands behind a key called name, for a plan whose patient cannot be found or is there twice. */
+    private static final Pattern BEHIND_NAME =
+            Pattern.compile("\\bname[\"']?\\s*:\\s*(?:\"([^\"\\r\\n]+)|'([^'\\r\\n]+)|([^,}\"'\\s][^,}\\r\\n]*))");
+
+    /** A shorter guess would put stars into ordinary words. */
+    private static final int SHORTEST_GUESS = 3;
 
     private final String planPath;
     private final List<String> names;
@@ -25,9 +31,11 @@ final class PatientName {
     static PatientName in(Sheet plan) {
         Optional<Tree.Scalar> scalar =
                 plan.at(POINTER).filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast);
-        List<String> names = scalar.isPresent()
-                ? scalar.map(Tree.Scalar::written).stream().toList()
-                : BEHIND_NAME.matcher(plan.source().text()).results().map(found -> found.group(1)).toList();
+        Stream<String> guesses = BEHIND_NAME.matcher(plan.source().text()).results()
+                .flatMap(found -> Stream.of(found.group(1), found.group(2), found.group(3)).filter(Objects::nonNull))
+                .filter(guess -> guess.length() >= SHORTEST_GUESS);
+        List<String> names =
+                Stream.concat(scalar.map(Tree.Scalar::written).stream(), guesses).toList();
         return new PatientName(plan.shownPath(), names, scalar);
     }
 

@@ -66,6 +66,13 @@ class PatientNameTest {
         }
     }
 
+    @Test
+    void starsASecondNameToo() {
+        Sheet sheet = sheet("patient: {name: Wren Hollis, name: \"Hollis, Wren\"}\n");
+        List<Finding> findings = sheet.findings().stream().map(PatientName.in(sheet)::masked).toList();
+        assertEquals("patient: {name: ***********, name: \"************\"}", findings.get(0).place().sourceLine());
+    }
+
     private static Sheet sheet(String text) {
         return Sheet.read(FileKind.PLAN, "plan", text.getBytes(StandardCharsets.UTF_8));
     }
