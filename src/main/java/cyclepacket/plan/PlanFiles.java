@@ -1,0 +1,38 @@
+package cyclepacket.plan;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything one run reads: a plan with its clinic, protocol and medicines, and the path each came from.
+ *
+ * @param medicines every medicine that the protocol or the plan names, in the order of the protocol's rows, by id
+ * @param medicineFiles the file each medicine came from, by id
+ */
+public record PlanFiles(
+        Plan plan,
+        Clinic clinic,
+        Protocol protocol,
+        Map<String, Medicine> medicines,
+        String planFile,
+        String clinicFile,
+        String protocolFile,
+        Map<String, String> medicineFiles) {
+    public PlanFiles {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(clinic, "clinic");
+        Objects.requireNonNull(protocol, "protocol");
+        // Map.copyOf would lose the order of the protocol's rows, which is the order of every table.
+        medicines = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(medicines));
+        Objects.requireNonNull(planFile, "planFile");
+        Objects.requireNonNull(clinicFile, "clinicFile");
+        Objects.requireNonNull(protocolFile, "protocolFile");
+        medicineFiles = Map.copyOf(medicineFiles);
+    }
+
+    public Optional<Medicine> medicine(String id) {
+        return Optional.ofNullable(medicines.get(id));
+    }
+}
