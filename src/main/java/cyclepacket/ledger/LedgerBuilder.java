@@ -71,7 +71,7 @@ final class LedgerBuilder {
                 days,
                 lines,
                 drawn.draws(),
-                Covered.of(drawn.draws(), total, total),
+                Covered.of(drawn.evenings(), drawn.draws(), total, total),
                 List.of(),
                 drawn.doubts());
     }
@@ -92,7 +92,7 @@ final class LedgerBuilder {
                 days(ends),
                 lines(ends, pen),
                 line.draws(),
-                Covered.of(line.draws(), leastTotal, mostTotal),
+                Covered.of(drawn.evenings(), line.draws(), leastTotal, mostTotal),
                 lookUp(ends, pen),
                 doubts);
     }
@@ -132,9 +132,14 @@ final class LedgerBuilder {
 
     private Owed owed(Draw draw, Spans totals, boolean isRead) {
         long before = draw.before().milliUnits();
-        long end = isRead ? before + draw.dialled().milliUnits() : draw.after().milliUnits();
-        long most = end - Math.max(totals.min(), before);
-        long least = Math.max(0, end - totals.max());
+        long whole = before + draw.dialled().milliUnits();
+        long after = draw.after().milliUnits();
+        // Medicine lost in the same setting may have left the old container or the new one: both ends count.
+        long soonest = isRead ? whole : Math.min(whole, after);
+        long latest = isRead ? whole : Math.max(whole, after);
+        long most =
+                Math.min(latest - Math.max(totals.min(), before), draw.dialled().milliUnits());
+        long least = Math.max(0, soonest - totals.max());
         // The set of totals ends one thousandth before the setting does: what is owed starts just above zero.
         boolean aboveZero = least <= 1 && most > least;
         return new Owed(aboveZero ? dose(0) : dose(Math.min(least, most)), dose(most), aboveZero);

@@ -46,30 +46,37 @@ public record CartridgesView(
      *
      * @param days the evenings on which it may happen
      * @param sure true when it happens on one evening for every possible content
+     * @param limit true when the cartridge is left because its days are over
      * @param next the box to load; empty when there is none at home
-     * @param reading the numbers the window may show, on dial marks; empty when nothing dialable can be shown
+     * @param readings the numbers the window may show, by evening, on dial marks
      * @param wholeOwed true when the pen may give nothing of that evening's setting
+     * @param small the smallest number that is printed, when the window may also show less
      * @param waits true when the evening is still to be called
      */
     public record Ending(
             String leaving,
             List<DayName> days,
             boolean sure,
+            boolean limit,
             Optional<String> next,
-            Optional<String> reading,
+            List<Reading> readings,
             boolean wholeOwed,
+            Optional<String> small,
             boolean waits) {
         public Ending {
             days = List.copyOf(days);
+            readings = List.copyOf(readings);
         }
     }
+
+    /** The numbers that the window may show on one evening, for example {@code 37.5 to 150 units}. */
+    public record Reading(DayName day, String range) {}
 
     /**
      * One cartridge.
      *
      * @param opened the day it was opened, when that is known
-     * @param latestSafe the last day it may be used, counted from the earliest possible opening; empty when it is not
-     *     reached
+     * @param latestSafe the last day it may be used, counted from the earliest possible opening
      */
     public record Box(
             String number, String size, Optional<String> lot, Optional<DayName> opened, Optional<DayName> latestSafe) {}
@@ -82,7 +89,14 @@ public record CartridgesView(
      * @param betweenMarks the clinic's rule for a number between two marks: {@code up}, {@code nearest} or {@code call}
      * @param small below this amount the clinic's rule {@code smallRemainder} holds: {@code give}, {@code skip} or
      *     {@code call}
+     * @param offTable the clinic's own line for an evening or a number that is not listed
      */
     public record CardFacts(
-            String unit, String hold, String example, String betweenMarks, String small, String smallRemainder) {}
+            String unit,
+            String hold,
+            Optional<String> example,
+            String betweenMarks,
+            String small,
+            String smallRemainder,
+            Optional<String> offTable) {}
 }

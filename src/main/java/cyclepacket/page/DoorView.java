@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * The page for the refrigerator door.
  *
- * @param time the daily time that all rows share
- * @param columns one for each medicine that is given in the evening
+ * @param time the daily time that most rows share
+ * @param columns one for each medicine that is given day by day
  * @param rows one evening each, from today on
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
  * @param notFinished the evening after the last row, when the course is not known to end there
@@ -32,23 +32,30 @@ public record DoorView(
     /**
      * One evening.
      *
+     * @param waits true when a call decides this evening
      * @param cells one for each column, empty where nothing is given
+     * @param window true when a number is read that evening
      * @param injections how many needles this evening
      * @param injectionsIfEnds how many when the cartridge ends
+     * @param extra one tick for each injection that may be added
      */
     public record Row(
             DayName day,
             boolean waits,
             List<Optional<Cell>> cells,
-            Optional<Change> change,
+            boolean window,
+            List<ChangeView> changes,
             String injections,
-            String injectionsIfEnds) {
+            String injectionsIfEnds,
+            List<String> extra) {
         public Row {
             cells = List.copyOf(cells);
+            changes = List.copyOf(changes);
+            extra = List.copyOf(extra);
         }
     }
 
-    /** Injections of one medicine on one evening: one box and one tick for each. */
+    /** Injections of one medicine on one evening: one box and one tick for each; a time when it is not the shared one. */
     public record Cell(List<BoxedAmount> amounts, Optional<String> time) {
         public Cell {
             amounts = List.copyOf(amounts);
@@ -56,17 +63,13 @@ public record DoorView(
     }
 
     /**
-     * A new-cartridge evening.
+     * One injection at an exact minute.
      *
-     * @param sure true when every possible cartridge ends that evening
-     * @param box the number of the box to have ready; empty when there is none at home
+     * @param notes sentences on the night or the other clock
      */
-    public record Change(boolean sure, Optional<String> box) {}
-
-    /** One injection at an exact minute. */
-    public record Exact(DayName day, String doorName, BoxedAmount amount, String time, List<String> alsoTimes) {
+    public record Exact(DayName day, String doorName, BoxedAmount amount, String time, List<String> notes) {
         public Exact {
-            alsoTimes = List.copyOf(alsoTimes);
+            notes = List.copyOf(notes);
         }
     }
 }

@@ -7,8 +7,7 @@ import java.util.Optional;
  * The first page.
  *
  * @param tonight the first evening that is still ahead and has an injection
- * @param injections what is injected that evening
- * @param pages the parts of this packet and what each is for
+ * @param parts the parts of this packet and what each is for
  */
 public record StartView(Optional<Tonight> tonight, List<Part> parts) {
     public StartView {

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * What is at home, how long it lasts for sure, and when to call the pharmacy.
  *
- * @param other counts of needles, swabs and the like that the course takes
+ * @param other counts of needles, swabs and the like that the rest of the course takes
  */
 public record SupplyView(List<Item> items, List<Other> other) {
     public SupplyView {
@@ -18,18 +18,23 @@ public record SupplyView(List<Item> items, List<Other> other) {
      * One medicine.
      *
      * @param atHome what is at home, for example {@code box 1 (600 units)}
+     * @param lastsAll true when nothing runs short
      * @param surelyUntil the last day that is covered for sure; empty when not even the first is
      * @param callBy until when to call the pharmacy; empty when nothing runs short
      */
     public record Item(
-            String medicine, List<String> atHome, Optional<DayName> surelyUntil, Optional<CallBy> callBy, boolean lastsAll) {
+            String medicine,
+            List<String> atHome,
+            boolean lastsAll,
+            Optional<DayName> surelyUntil,
+            Optional<CallBy> callBy) {
         public Item {
             atHome = List.copyOf(atHome);
         }
     }
 
-    /** A day and an hour, and whether that hour is already past or the parcel comes too late. */
-    public record CallBy(DayName day, String time, boolean late) {}
+    /** A day and an hour; {@code late} is true when it is past, or no order can come in time any more. */
+    public record CallBy(Optional<DayName> day, Optional<String> time, boolean late) {}
 
     /** One kind of supply by the key of its word. */
     public record Other(String key, String count) {}

@@ -6,38 +6,42 @@ import java.util.Optional;
 /**
  * The page of the trigger injection.
  *
+ * @param takes what is injected
  * @param called the time, once it was called and read back
  * @param stops what to stop and after which evening
  */
-public record TriggerView(String medicine, String doorName, Optional<Called> called, List<Stop> stops) {
+public record TriggerView(List<Take> takes, Optional<Called> called, List<Stop> stops) {
     public TriggerView {
+        takes = List.copyOf(takes);
         stops = List.copyOf(stops);
     }
+
+    /** One medicine of the trigger. */
+    public record Take(String medicine, String doorName, BoxedAmount amount) {}
 
     /**
      * The called instant.
      *
-     * @param between the two days that a time near midnight lies between
-     * @param other the same instant in the clinic's zone, where that differs
+     * @param zone the name of the patient's clock
+     * @param notes sentences on the night it falls in, and on the clinic's clock where that differs
+     * @param alarms the times of two alarms
+     * @param retrieval when the retrieval is, in the clinic's time
      */
     public record Called(
             DayName day,
             String time,
             String zone,
-            BoxedAmount amount,
-            String alarmBefore,
-            Optional<Between> between,
-            Optional<Other> other,
-            Retrieval retrieval) {}
+            List<String> notes,
+            List<String> alarms,
+            Optional<Retrieval> retrieval) {
+        public Called {
+            notes = List.copyOf(notes);
+            alarms = List.copyOf(alarms);
+        }
+    }
 
-    /** The two days around a midnight. */
-    public record Between(String before, String after) {}
-
-    /** The same instant on another clock. */
-    public record Other(DayName day, String time, String zone) {}
-
-    /** When the retrieval is, in the clinic's time. */
-    public record Retrieval(DayName day, String time) {}
+    /** When the retrieval is; {@code clinicTime} is true when the patient's clock differs. */
+    public record Retrieval(DayName day, String time, boolean clinicTime) {}
 
     /** One medicine to stop; {@code lastDay} is its last evening. */
     public record Stop(String medicine, Optional<DayName> lastDay) {}

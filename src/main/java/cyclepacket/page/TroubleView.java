@@ -1,6 +1,7 @@
 package cyclepacket.page;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Facts for the pages of trouble and calls.
@@ -8,8 +9,9 @@ import java.util.List;
  * @param missed the clinic's own line for each medicine, word for word
  * @param weightGain the clinic's limit, for example {@code 2 pounds in 24 hours}
  * @param fever the clinic's limit in both scales
+ * @param pen true when there is a pen with cartridges
  */
-public record TroubleView(List<Missed> missed, String weightGain, String fever, boolean pen, boolean cold) {
+public record TroubleView(List<Missed> missed, Optional<String> weightGain, Optional<String> fever, boolean pen) {
     public TroubleView {
         missed = List.copyOf(missed);
     }
