@@ -67,13 +67,8 @@ final class Amounts {
         if (ScalarKind.isNumber(pointed)) {
             return "write a point before the decimals";
         }
-<<<<<<< HEAD
         boolean isRunTogether =
                 !text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches("[0-9.]+[A-Za-z]+");
-        return isRunTogether ? "write the number without the unit" : "write digits, for example 187.5";
-=======
-        boolean isRunTogether = !text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches("[0-9.]+[A-Za-z]+");
         return isRunTogether ? "write the number without the unit" : DIGITS;
->>>>>>> intake
     }
 }

@@ -37,7 +37,8 @@ final class Calendar {
     }
 
     static Part<Moment> moment(Field field) {
-        boolean isDateRight = field.text().value().filter(Calendar::startsWithDate).isPresent();
+        boolean isDateRight =
+                field.text().value().filter(Calendar::startsWithDate).isPresent();
         return field.parsed(isDateRight ? "TIME-INVALID" : "DATE-INVALID", Calendar::moment);
     }
 
@@ -70,12 +71,9 @@ final class Calendar {
         } catch (DateTimeException noSuchTime) {
             throw new Refusal("the clock time " + text + " does not exist", "write 00:00 to 23:59");
         }
-<<<<<<< HEAD
         throw new Refusal(
-                Characters.quoted(text) + " is not a clock time", "write 24-hour time, for example \"20:30\"");
-=======
-        throw new Refusal(Characters.quoted(text) + " is not a clock time", "write four digits of a 24-hour clock, as in \"09:05\"");
->>>>>>> intake
+                Characters.quoted(text) + " is not a clock time",
+                "write four digits of a 24-hour clock, as in \"09:05\"");
     }
 
     static Moment moment(String text) {

@@ -46,7 +46,9 @@ final class CrossCheck {
                 .items()
                 .forEach(row -> row.at("medicine").text().value().ifPresent(rows::add));
         for (Map.Entry<String, Field> doses : plan.at("doses").entries().entrySet()) {
-            if (!rows.isEmpty() && !rows.contains(doses.getKey()) && !doses.getValue().isRefused()) {
+            if (!rows.isEmpty()
+                    && !rows.contains(doses.getKey())
+                    && !doses.getValue().isRefused()) {
                 doses.getValue()
                         .stopAtKey(
                                 "DOSES-WITHOUT-ROW",

@@ -94,12 +94,8 @@ final class FormatWords {
         String key = names.get(names.size() - 1);
         Place place = sheet.placeOfKey(error.pointer());
         return sheet.kind() == FileKind.MEDICINE
-<<<<<<< HEAD
                 ? Finding.stop(
-                        "KEY-UNKNOWN", place, "only a cartridge-pen has " + key, "remove " + key + ", or mend form")
-=======
-                ? Finding.stop("KEY-UNKNOWN", place, "only a cartridge-pen has the key " + key, "remove it, or mend form")
->>>>>>> intake
+                        "KEY-UNKNOWN", place, "only a cartridge-pen has the key " + key, "remove it, or mend form")
                 : Finding.stop(
                         "KEY-UNKNOWN", place, key + " cannot stand beside on", "write on alone, or from and until");
     }
@@ -138,13 +134,8 @@ final class FormatWords {
         Place place = sheet.place(error.pointer());
         boolean isPair = error.schema().has("maxItems");
         return isPair
-<<<<<<< HEAD
                 ? Finding.stop(
-                        "LIST-LENGTH", place, "this list has two numbers", "write the lesser and the greater number")
-                : Finding.stop("LIST-LENGTH", place, "there is nothing in here", "add a line, or remove the key");
-=======
-                ? Finding.stop("LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most")
+                        "LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most")
                 : Finding.stop("LIST-LENGTH", place, "this list is empty", "write at least one entry");
->>>>>>> intake
     }
 }

@@ -24,23 +24,25 @@ final class PatientName {
 
     private PatientName(String planPath, List<String> names, Optional<Tree.Scalar> written) {
         this.planPath = planPath;
-        this.names = names.stream().map(String::strip).filter(name -> !name.isEmpty()).toList();
+        this.names = names.stream()
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
         this.written = written;
     }
 
     static PatientName in(Sheet plan) {
         Optional<Tree.Scalar> scalar =
                 plan.at(POINTER).filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast);
-<<<<<<< HEAD
-        return new PatientName(plan.shownPath(), scalar);
-=======
-        Stream<String> guesses = BEHIND_NAME.matcher(plan.source().text()).results()
-                .flatMap(found -> Stream.of(found.group(1), found.group(2), found.group(3)).filter(Objects::nonNull))
+        Stream<String> guesses = BEHIND_NAME
+                .matcher(plan.source().text())
+                .results()
+                .flatMap(found -> Stream.of(found.group(1), found.group(2), found.group(3))
+                        .filter(Objects::nonNull))
                 .filter(guess -> guess.length() >= SHORTEST_GUESS);
-        List<String> names =
-                Stream.concat(scalar.map(Tree.Scalar::written).stream(), guesses).toList();
+        List<String> names = Stream.concat(scalar.map(Tree.Scalar::written).stream(), guesses)
+                .toList();
         return new PatientName(plan.shownPath(), names, scalar);
->>>>>>> intake
     }
 
     Finding masked(Finding finding) {
@@ -67,16 +69,11 @@ final class PatientName {
     }
 
     private String withStars(String text) {
-<<<<<<< HEAD
-        return name.map(n -> text.replace(n, "*".repeat(n.codePointCount(0, n.length()))))
-                .orElse(text);
-=======
         String masked = text;
         for (String name : names) {
             masked = masked.replace(name, "*".repeat(name.codePointCount(0, name.length())));
         }
         return masked;
->>>>>>> intake
     }
 
     /** The name as it is written in the file may differ from its value by quotes and escapes. */
@@ -94,16 +91,4 @@ final class PatientName {
         }
         return masked.toString();
     }
-<<<<<<< HEAD
-
-    private static String withoutGuess(String line) {
-        Matcher guess = BEHIND_NAME.matcher(line);
-        return guess.find()
-                ? line.substring(0, guess.start(1))
-                        + "*".repeat(guess.end(1) - guess.start(1))
-                        + line.substring(guess.end(1))
-                : line;
-    }
-=======
->>>>>>> intake
 }

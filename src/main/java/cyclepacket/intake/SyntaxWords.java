@@ -13,58 +13,37 @@ final class SyntaxWords {
 
     /** A cause as the parser names it, in its problem or its context, and what we say. The first that fits is taken. */
     private static final List<Words> WORDS = List.of(
-<<<<<<< HEAD
-            new Words("quoted scalar", "a quote that opens here is never closed", "close the quote", true),
-            new Words(
-                    "flow sequence",
-                    "this list is not closed, or a comma is missing",
-                    "check the commas and the ]",
-                    false),
-            new Words(
-                    "flow mapping",
-                    "these braces are not closed, or a comma is missing",
-                    "check the commas and the }",
-                    false),
-            new Words(
-                    "mapping values are not allowed",
-                    "a second colon on this line, or too many spaces in front of it",
-                    "put text that holds a colon in quotes, and line the key up with its neighbours",
-                    false),
-            new Words(
-                    "could not find expected ':'",
-                    "this key has no colon",
-                    "write the key, a colon, a space and the value",
-                    true),
-            new Words(
-                    "block sequence",
-                    "this line fits into no list",
-                    "line it up with the other lines of its list",
-                    false),
-            new Words(
-                    "block mapping",
-                    "this line lines up with no key above it",
-                    "line it up with its neighbours",
-                    false),
-            new Words("cannot start any token", "a value cannot start with this character", QUOTES, false),
-            new Words(
-                    "escape",
-                    "this backslash means nothing in double quotes",
-                    "use single quotes, or write two backslashes",
-                    false),
-            new Words("document start", "the file goes on after its end", "keep one document in the file", false));
-=======
             new Words("escape", At.NOTICED, "this backslash means nothing in double quotes", "use single quotes"),
             new Words("quoted scalar", At.BEGIN, "a quote that opens here is never closed", "close the quote"),
-            new Words("flow sequence", At.BEGIN_ABOVE, "this list is not closed, or lacks a comma", "check its commas and its ]"),
-            new Words("flow mapping", At.BEGIN_ABOVE, "these braces are not closed, or lack a comma", "check commas and }"),
-            new Words("mapping values are", At.NOTICED, "a second colon on this line, or too many spaces before it",
+            new Words(
+                    "flow sequence",
+                    At.BEGIN_ABOVE,
+                    "this list is not closed, or lacks a comma",
+                    "check its commas and its ]"),
+            new Words(
+                    "flow mapping",
+                    At.BEGIN_ABOVE,
+                    "these braces are not closed, or lack a comma",
+                    "check commas and }"),
+            new Words(
+                    "mapping values are",
+                    At.NOTICED,
+                    "a second colon on this line, or too many spaces before it",
                     "put text that holds a colon in quotes, and line the key up with its neighbours"),
-            new Words("expected ':'", At.BEGIN, "this key has no colon", "write the key, a colon, a space and the value"),
-            new Words("block sequence", At.NOTICED, "this line fits into no list", "line it up with the rest of its list"),
-            new Words("block mapping", At.NOTICED, "this line lines up with no key above it", "line it up with its neighbours"),
+            new Words(
+                    "expected ':'", At.BEGIN, "this key has no colon", "write the key, a colon, a space and the value"),
+            new Words(
+                    "block sequence",
+                    At.NOTICED,
+                    "this line fits into no list",
+                    "line it up with the rest of its list"),
+            new Words(
+                    "block mapping",
+                    At.NOTICED,
+                    "this line lines up with no key above it",
+                    "line it up with its neighbours"),
             new Words("start any token", At.NOTICED, "a value cannot start with this character", QUOTES),
             new Words("document start", At.NOTICED, "the file goes on after its end", "keep one document in the file"));
->>>>>>> intake
 
     private SyntaxWords() {}
 
@@ -73,15 +52,7 @@ final class SyntaxWords {
             String cause = String.valueOf(marked.getProblem()) + " / " + String.valueOf(marked.getContext());
             for (Words words : WORDS) {
                 if (cause.contains(words.cause)) {
-<<<<<<< HEAD
-                    Optional<Mark> mark =
-                            words.pointsAtContext && marked.getContextMark().isPresent()
-                                    ? marked.getContextMark()
-                                    : marked.getProblemMark();
-                    return source.stop("YAML-SYNTAX", spot(mark), words.text, words.mend);
-=======
                     return source.stop("YAML-SYNTAX", spot(words.at, marked), words.text, words.mend);
->>>>>>> intake
                 }
             }
             return unreadable(source, spot(marked.getProblemMark()));

@@ -7,6 +7,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
 import cyclepacket.intake.EarlierIssue;
 import cyclepacket.intake.SourceFile;
+import cyclepacket.page.ChartCopy;
 import cyclepacket.page.ChartSource;
 import cyclepacket.page.PacketFacts;
 import cyclepacket.page.PageWriter;
@@ -113,7 +114,7 @@ public final class Press implements AutoCloseable {
                     page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
         });
         Future<Printed> chartRun = crew.submit(() -> {
-            String page = pages.packet(packetFacts);
+            String page = new ChartCopy(templates, pages).xhtml(chartSource);
             return new Printed(
                     page,
                     forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments(reckoning))));

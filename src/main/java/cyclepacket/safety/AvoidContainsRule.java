@@ -21,7 +21,8 @@ final class AvoidContainsRule extends Rule {
         List<String> avoid = plan.plan().avoid();
         List<Finding> found = new ArrayList<>();
         for (Medicine medicine : plan.files().medicines().values()) {
-            Set<String> contents = medicine.contains().stream().map(Phrases::plain).collect(Collectors.toSet());
+            Set<String> contents =
+                    medicine.contains().stream().map(Phrases::plain).collect(Collectors.toSet());
             for (int index = 0; index < avoid.size(); index++) {
                 if (contents.contains(Phrases.plain(avoid.get(index)))) {
                     found.add(warn(

@@ -27,7 +27,8 @@ final class ClinicClosedRule extends Rule {
                     .filter(day -> !day.isBefore(plan.preparedOn()) && isClosed(plan.clinic(), day))
                     .ifPresent(day -> found.add(warn(
                             place,
-                            "a visit is on " + Phrases.day(day) + ", when the clinic is closed, and a call is due after it",
+                            "a visit is on " + Phrases.day(day)
+                                    + ", when the clinic is closed, and a call is due after it",
                             "move the visit, or say who makes the call")));
         }
         return found;

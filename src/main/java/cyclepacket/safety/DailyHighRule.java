@@ -21,7 +21,8 @@ final class DailyHighRule extends Rule {
                 .map(day -> warn(
                         day.place(),
                         day.total() + (day.isOver() ? " given on " : " on ") + Phrases.day(day.date())
-                                + " is more than the " + day.medicine().daily().orElseThrow().warnAbove()
+                                + " is more than the "
+                                + day.medicine().daily().orElseThrow().warnAbove()
                                 + " a day that the medicine file warns above",
                         day.isOver() ? "tell the prescriber" : "ask the prescriber"))
                 .toList();

@@ -27,8 +27,9 @@ record DailyTotal(Medicine medicine, LocalDate date, Dose total, boolean isOver,
         List<DailyTotal> all = new ArrayList<>();
         for (MedicineLedger ledger : plan.ledger().medicines()) {
             Map<LocalDate, List<Draw>> days = new TreeMap<>();
-            ledger.draws().forEach(
-                    draw -> days.computeIfAbsent(draw.date(), day -> new ArrayList<>()).add(draw));
+            ledger.draws()
+                    .forEach(draw -> days.computeIfAbsent(draw.date(), day -> new ArrayList<>())
+                            .add(draw));
             days.forEach((date, draws) -> all.add(of(plan, ledger.medicine(), date, draws)));
         }
         return all;
@@ -62,8 +63,8 @@ record DailyTotal(Medicine medicine, LocalDate date, Dose total, boolean isOver,
     /** The first day of each place, so that one order gives one finding however many days it lasts. */
     static List<DailyTotal> firstOfEachPlace(List<DailyTotal> totals) {
         Map<Place, DailyTotal> first = new LinkedHashMap<>();
-        totals.forEach(total -> first.merge(
-                total.place(), total, (one, other) -> other.total().isMoreThan(one.total()) ? other : one));
+        totals.forEach(total ->
+                first.merge(total.place(), total, (one, other) -> other.total().isMoreThan(one.total()) ? other : one));
         return List.copyOf(first.values());
     }
 }

@@ -22,8 +22,8 @@ final class DoorNameTwiceRule extends Rule {
             if (other != null) {
                 found.add(stop(
                         plan.inMedicine(medicine.id(), "/door-name"),
-                        "the door page would call both " + other + " and " + medicine.id() + " \""
-                                + medicine.doorName() + "\"",
+                        "the door page would call both " + other + " and " + medicine.id() + " \"" + medicine.doorName()
+                                + "\"",
                         "give one of them another door-name"));
             }
         }

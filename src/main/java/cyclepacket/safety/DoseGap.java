@@ -22,7 +22,8 @@ import java.util.stream.IntStream;
  * @param end what the later one is
  * @param missed the line of the record that says why, if it does
  */
-record DoseGap(Medicine medicine, ZonedDateTime from, ZonedDateTime to, String end, Place place, Optional<Integer> missed) {
+record DoseGap(
+        Medicine medicine, ZonedDateTime from, ZonedDateTime to, String end, Place place, Optional<Integer> missed) {
 
     /** Gaps as the course was planned, whatever happened. */
     static List<DoseGap> planned(ComputedPlan plan) {
@@ -31,9 +32,11 @@ record DoseGap(Medicine medicine, ZonedDateTime from, ZonedDateTime to, String e
 
     /** Gaps that evenings without an injection left, or evenings of which nobody knows. */
     static List<DoseGap> happened(ComputedPlan plan) {
-        return gaps(plan, medicine -> plan.course().dosesOf(medicine.id()).stream()
-                        .filter(dose -> isGiven(plan, dose))
-                        .toList())
+        return gaps(
+                        plan,
+                        medicine -> plan.course().dosesOf(medicine.id()).stream()
+                                .filter(dose -> isGiven(plan, dose))
+                                .toList())
                 .stream()
                 .filter(gap -> gap.missed().isPresent())
                 .toList();

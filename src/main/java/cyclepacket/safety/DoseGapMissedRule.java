@@ -13,9 +13,7 @@ final class DoseGapMissedRule extends Rule {
     List<Finding> findings(ComputedPlan plan) {
         return DoseGap.happened(plan).stream()
                 .map(gap -> warn(
-                        plan.inPlan("/record/" + gap.missed().orElseThrow()),
-                        gap.words(),
-                        "tell the prescriber today"))
+                        plan.inPlan("/record/" + gap.missed().orElseThrow()), gap.words(), "tell the prescriber today"))
                 .toList();
     }
 }

@@ -18,14 +18,16 @@ final class DoseLineLeftBehindRule extends Rule {
         List<Plan.Call> starts = plan.plan().called().stream()
                 .filter(call -> call.anchor().equals(Anchor.S1))
                 .toList();
-        boolean hasMoved = starts.stream().map(call -> call.at().date()).distinct().count() > 1;
+        boolean hasMoved =
+                starts.stream().map(call -> call.at().date()).distinct().count() > 1;
         if (!hasMoved) {
             return List.of();
         }
         LocalDate movedOn = starts.get(starts.size() - 1).on();
         return DatedLine.all(plan).stream()
                 .filter(line -> line.line().from() instanceof DayMark.Dated)
-                .filter(line -> !isOrderedAfter(movedOn, line.line(), plan.plan().order()))
+                .filter(line ->
+                        !isOrderedAfter(movedOn, line.line(), plan.plan().order()))
                 .map(line -> warn(
                         line.place(plan),
                         "the start was moved on " + Phrases.day(movedOn) + ", and this dose line still says "

@@ -24,7 +24,8 @@ final class DoseNotASizeRule extends Rule {
                         .collect(Collectors.joining(", "));
                 found.add(stop(
                         ordered.place(),
-                        ordered.amount() + " is not a size of " + medicine.id() + ", and a ready syringe is given whole",
+                        ordered.amount() + " is not a size of " + medicine.id()
+                                + ", and a ready syringe is given whole",
                         "it comes in " + sizes + "; ask the prescriber which one"));
             }
         }

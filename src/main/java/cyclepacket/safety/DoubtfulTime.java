@@ -26,7 +26,8 @@ record DoubtfulTime(Place place, LocalDateTime local, ZoneId zone) {
             LocalTime at = visits.get(index).at();
             plan.course().anchors().date(visits.get(index).on()).ifPresent(day -> {
                 if (LocalTimes.shown(day.atTime(at), plan.clinic().zone()) == shown) {
-                    all.add(new DoubtfulTime(place, day.atTime(at), plan.clinic().zone()));
+                    all.add(new DoubtfulTime(
+                            place, day.atTime(at), plan.clinic().zone()));
                 }
             });
         }

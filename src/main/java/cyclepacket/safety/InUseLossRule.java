@@ -26,7 +26,8 @@ final class InUseLossRule extends Rule {
                 day.changes().stream()
                         .filter(change -> change.cause() == DayChange.Cause.IN_USE_LIMIT)
                         .filter(change -> told.add(change.leaving()))
-                        .map(change -> finding(plan, ledger.medicine(), day.evening().date(), change))
+                        .map(change ->
+                                finding(plan, ledger.medicine(), day.evening().date(), change))
                         .forEach(found::add);
             }
         }

@@ -26,7 +26,8 @@ record NearestDoses(Optional<Dose> below, Optional<Dose> above, Dial dial) {
     }
 
     private static Optional<Dose> given(Dose mark, Dose amount, Dial dial, HouseRules.SplitDose rule) {
-        boolean isGiven = !mark.equals(amount) && !DoseSplit.settings(mark, dial, rule).isEmpty();
+        boolean isGiven =
+                !mark.equals(amount) && !DoseSplit.settings(mark, dial, rule).isEmpty();
         return isGiven ? Optional.of(mark) : Optional.empty();
     }
 

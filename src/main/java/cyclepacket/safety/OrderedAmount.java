@@ -29,7 +29,8 @@ record OrderedAmount(Place place, Medicine medicine, Dose amount) {
             Optional<Medicine> medicine = plan.files().medicine(template.medicine());
             if (medicine.isPresent() && template.amount().isPresent()) {
                 Place place = plan.inProtocol("/rows/" + row + "/amount");
-                all.add(new OrderedAmount(place, medicine.get(), template.amount().get()));
+                all.add(new OrderedAmount(
+                        place, medicine.get(), template.amount().get()));
             }
         }
         return all;

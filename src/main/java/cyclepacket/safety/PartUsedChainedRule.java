@@ -18,10 +18,12 @@ final class PartUsedChainedRule extends Rule {
         }
         Set<String> seen = new HashSet<>();
         return OpenedStock.all(plan).stream()
-                .filter(opened -> !seen.add(opened.medicine().id()) || opened.stock().count() > 1)
+                .filter(opened ->
+                        !seen.add(opened.medicine().id()) || opened.stock().count() > 1)
                 .map(opened -> stop(
                         plan.inPlan("/on-hand/" + opened.medicine().id() + "/" + opened.index()),
-                        "a second part-used " + opened.medicine().id() + " is at home, and the clinic lets no two serve one dose",
+                        "a second part-used " + opened.medicine().id()
+                                + " is at home, and the clinic lets no two serve one dose",
                         "keep one of them and take the other line out"))
                 .toList();
     }

@@ -48,8 +48,7 @@ final class PlanIdRevealsRule extends Rule {
     }
 
     private static boolean hasNumber(String id, String number) {
-        return !number.isEmpty()
-                && (id.equals(number) || (number.length() >= SHORTEST_NUMBER && id.contains(number)));
+        return !number.isEmpty() && (id.equals(number) || (number.length() >= SHORTEST_NUMBER && id.contains(number)));
     }
 
     private static boolean hasDate(String id, LocalDate born) {

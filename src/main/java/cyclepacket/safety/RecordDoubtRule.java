@@ -45,6 +45,8 @@ abstract class RecordDoubtRule extends Rule {
             return note(place(plan, doubt), text, "a reason and a name stand beside it");
         }
         return stop(
-                place(plan, doubt), text, mend + "; if it stands, write reason and by on the line, never a changed fact");
+                place(plan, doubt),
+                text,
+                mend + "; if it stands, write reason and by on the line, never a changed fact");
     }
 }

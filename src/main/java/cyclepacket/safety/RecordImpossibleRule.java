@@ -20,16 +20,18 @@ final class RecordImpossibleRule extends RecordDoubtRule {
     @Override
     Finding finding(ComputedPlan plan, Medicine medicine, RecordDoubt doubt) {
         return stopUntilExplained(
-                plan, doubt, text(doubt), "ask the patient what was dialled, what the window showed and what was given");
+                plan,
+                doubt,
+                text(doubt),
+                "ask the patient what was dialled, what the window showed and what was given");
     }
 
     private static String text(RecordDoubt doubt) {
-        String what =
-                switch (doubt.kind()) {
-                    case GIVEN_ABOVE_DIALLED -> "more was given than was dialled: ";
-                    case GIVEN_BELOW_OLD -> "less was given than came out: ";
-                    default -> "the window cannot show so much: ";
-                };
+        String what = switch (doubt.kind()) {
+            case GIVEN_ABOVE_DIALLED -> "more was given than was dialled: ";
+            case GIVEN_BELOW_OLD -> "less was given than came out: ";
+            default -> "the window cannot show so much: ";
+        };
         return what + doubt.subject();
     }
 }

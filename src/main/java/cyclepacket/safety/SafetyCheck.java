@@ -106,7 +106,10 @@ public final class SafetyCheck {
      * has counts as one that does.
      */
     public static boolean touchesSums(String code) {
-        return rules().filter(rule -> rule.code().equals(code)).findFirst().map(Rule::touchesSums).orElse(true);
+        return rules().filter(rule -> rule.code().equals(code))
+                .findFirst()
+                .map(Rule::touchesSums)
+                .orElse(true);
     }
 
     static Stream<Rule> rules() {

@@ -12,7 +12,10 @@ final class StockExpiresRule extends Rule {
     @Override
     List<Finding> findings(ComputedPlan plan) {
         return UseSpan.all(plan).stream()
-                .filter(span -> span.container().expires().filter(day -> day.isBefore(span.lastUse())).isPresent())
+                .filter(span -> span.container()
+                        .expires()
+                        .filter(day -> day.isBefore(span.lastUse()))
+                        .isPresent())
                 .map(span -> stop(
                         span.place(plan, "expires"),
                         "this " + span.medicine() + " expires on "

@@ -12,7 +12,10 @@ final class StockOpenedInFutureRule extends Rule {
     @Override
     List<Finding> findings(ComputedPlan plan) {
         return OpenedStock.all(plan).stream()
-                .filter(opened -> opened.stock().opened().filter(plan.preparedOn()::isBefore).isPresent())
+                .filter(opened -> opened.stock()
+                        .opened()
+                        .filter(plan.preparedOn()::isBefore)
+                        .isPresent())
                 .map(opened -> stop(
                         opened.place(plan, "opened"),
                         "this " + opened.medicine().id() + " was opened on "

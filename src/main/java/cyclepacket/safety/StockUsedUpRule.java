@@ -17,8 +17,9 @@ final class StockUsedUpRule extends Rule {
                 .filter(StockUsedUpRule::isUsedUp)
                 .map(opened -> stop(
                         opened.place(plan, "used"),
-                        opened.stock().used().orElseThrow() + " used is all that a " + opened.medicine().id()
-                                + " of " + opened.stock().size() + " can hold",
+                        opened.stock().used().orElseThrow() + " used is all that a "
+                                + opened.medicine().id() + " of "
+                                + opened.stock().size() + " can hold",
                         "take the line out, or mend used"))
                 .toList();
     }
@@ -28,6 +29,9 @@ final class StockUsedUpRule extends Rule {
                 .sizeLabelled(opened.stock().size())
                 .map(size -> size.gives().most());
         return most.isPresent()
-                && opened.stock().used().filter(used -> !used.isLessThan(most.get())).isPresent();
+                && opened.stock()
+                        .used()
+                        .filter(used -> !used.isLessThan(most.get()))
+                        .isPresent();
     }
 }

@@ -18,7 +18,8 @@ final class SupplyOrderTooLateRule extends Rule {
                 .map(line -> warn(
                         plan.inPlan("/on-hand/" + line.medicine().id()),
                         line.lastOrder()
-                                .map(last -> "the last hour to order " + line.medicine().id() + " was " + Phrases.at(last))
+                                .map(last -> "the last hour to order "
+                                        + line.medicine().id() + " was " + Phrases.at(last))
                                 .orElse("no order of " + line.medicine().id() + " can surely come in time"),
                         "call the pharmacy and the prescriber today"))
                 .toList();

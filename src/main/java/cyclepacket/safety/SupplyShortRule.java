@@ -23,8 +23,9 @@ final class SupplyShortRule extends Rule {
                 .surelyUntil()
                 .map(day -> "lasts for sure until " + Phrases.day(day) + "; ")
                 .orElse("does not last for the first dose; ");
-        String text = line.medicine().id() + " " + until + Phrases.day(line.covered().firstShort().orElseThrow())
-                + " may be short, by " + line.covered().shortAtMost() + " at most in the whole course";
+        String text = line.medicine().id() + " " + until
+                + Phrases.day(line.covered().firstShort().orElseThrow()) + " may be short, by "
+                + line.covered().shortAtMost() + " at most in the whole course";
         String mend = line.lastOrder()
                 .map(last -> "order by " + Phrases.at(last) + ", the last hour that is surely in time")
                 .orElse("no parcel comes in time; call the pharmacy and the prescriber today");

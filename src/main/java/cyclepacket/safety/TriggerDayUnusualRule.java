@@ -29,9 +29,10 @@ final class TriggerDayUnusualRule extends Rule {
 
     /** Evenings from S1 to the day before the trigger; zero or less when the trigger comes first. */
     static Optional<Long> evenings(ComputedPlan plan) {
-        return plan.course().anchors().date(Anchor.S1).flatMap(first -> plan.course()
+        return plan.course()
                 .anchors()
-                .date(Anchor.T)
-                .map(evening -> ChronoUnit.DAYS.between(first, evening)));
+                .date(Anchor.S1)
+                .flatMap(first ->
+                        plan.course().anchors().date(Anchor.T).map(evening -> ChronoUnit.DAYS.between(first, evening)));
     }
 }

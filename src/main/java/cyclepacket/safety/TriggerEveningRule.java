@@ -28,7 +28,8 @@ final class TriggerEveningRule extends Rule {
             if (isNone && reachesTrigger(plan.course().anchors(), row)) {
                 found.add(stop(
                         plan.inProtocol("/rows/" + index + "/until"),
-                        "the clinic gives no " + row.medicine() + " on the evening of the trigger, and this row gives it",
+                        "the clinic gives no " + row.medicine()
+                                + " on the evening of the trigger, and this row gives it",
                         "end the row on T-1, or mend trigger-evening in the clinic file"));
             }
         }

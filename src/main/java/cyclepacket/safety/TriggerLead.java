@@ -23,8 +23,8 @@ record TriggerLead(long minutes, Place place) {
         if (trigger.isEmpty() || anchors.retrieval().isEmpty()) {
             return Optional.empty();
         }
-        long minutes = LocalTimes.elapsedMinutes(
-                trigger.get(), anchors.retrieval().get());
+        long minutes =
+                LocalTimes.elapsedMinutes(trigger.get(), anchors.retrieval().get());
         Place place = told.isPresent()
                 ? plan.inPlan("/called/" + anchors.lastCall(Anchor.T) + "/at")
                 : plan.inProtocol("/anchors/T/hours-before/R");

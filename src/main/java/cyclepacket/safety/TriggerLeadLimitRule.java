@@ -17,7 +17,8 @@ final class TriggerLeadLimitRule extends Rule {
                 .filter(lead -> lead.isOutside(hours.stopLeast(), hours.stopMost()))
                 .map(lead -> stop(
                         lead.place(),
-                        "the trigger is " + Phrases.hours(lead.minutes()) + " before the retrieval; the clinic prints only "
+                        "the trigger is " + Phrases.hours(lead.minutes())
+                                + " before the retrieval; the clinic prints only "
                                 + TriggerLead.words(hours.stopLeast(), hours.stopMost()),
                         "read date, hour and zone of both again and ask the prescriber"))
                 .toList();

@@ -30,7 +30,8 @@ final class TriggerOffRetrievalRule extends Rule {
         return List.of(stop(
                 plan.inPlan("/called/" + anchors.lastCall(Anchor.T) + "/at"),
                 "the trigger was called for " + Phrases.at(told.get()) + ", which is not "
-                        + Phrases.hours(plan.protocol().triggerBefore().get(Anchor.R).toMinutes())
+                        + Phrases.hours(
+                                plan.protocol().triggerBefore().get(Anchor.R).toMinutes())
                         + " before the retrieval",
                 mend(told.get(), right.get(), plan.clinic().zone())));
     }
@@ -38,9 +39,8 @@ final class TriggerOffRetrievalRule extends Rule {
     private static String mend(ZonedDateTime told, ZonedDateTime right, ZoneId clinic) {
         boolean meantClinicTime =
                 told.toLocalDateTime().atZone(clinic).toInstant().equals(right.toInstant());
-        String why = meantClinicTime
-                ? "the told time is right on the clock of " + clinic + ", not on the patient's; "
-                : "";
+        String why =
+                meantClinicTime ? "the told time is right on the clock of " + clinic + ", not on the patient's; " : "";
         return why + "the right time is " + Phrases.at(right)
                 + "; call the patient again, have it read back and write that call";
     }

@@ -16,7 +16,8 @@ final class TriggerPlanDiffersRule extends Rule {
 
     @Override
     List<Finding> findings(ComputedPlan plan) {
-        Optional<Plan.Moment> planned = Optional.ofNullable(plan.plan().anchors().get(Anchor.T));
+        Optional<Plan.Moment> planned =
+                Optional.ofNullable(plan.plan().anchors().get(Anchor.T));
         Optional<ZonedDateTime> counted = plan.course().anchors().trigger().map(Trigger::at);
         boolean fromRetrieval = plan.course().anchors().retrieval().isPresent()
                 && plan.protocol().triggerBefore().containsKey(Anchor.R);

@@ -24,8 +24,8 @@ record UseSpan(String medicine, int stock, Container container, LocalDate lastUs
             boolean isPen = ledger.medicine().device().pen().isPresent();
             for (ContainerLine line : ledger.containers()) {
                 Optional<LocalDate> last = isPen ? lastOfPen(ledger, line) : lastOfSyringe(plan, ledger, line);
-                last.ifPresent(day ->
-                        all.add(new UseSpan(medicine, line.container().stock(), line.container(), day)));
+                last.ifPresent(
+                        day -> all.add(new UseSpan(medicine, line.container().stock(), line.container(), day)));
             }
         }
         return all;
@@ -36,9 +36,7 @@ record UseSpan(String medicine, int stock, Container container, LocalDate lastUs
         if (line.hasEnded() || line.firstOpening().isEmpty()) {
             return Optional.empty();
         }
-        return line.lastEnd().or(() -> ledger.draws().stream()
-                .map(Draw::date)
-                .max(LocalDate::compareTo));
+        return line.lastEnd().or(() -> ledger.draws().stream().map(Draw::date).max(LocalDate::compareTo));
     }
 
     /** Syringes are used in their order, one a dose; while the day is not known, at the latest one. */

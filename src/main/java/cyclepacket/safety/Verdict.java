@@ -68,7 +68,8 @@ public record Verdict(List<Finding> stops, List<Finding> open, List<Accepted> ac
 
     /** Everything but the accepted warnings, in the order of the files. */
     public List<Finding> standing() {
-        return Finding.sorted(Stream.of(stops, open, notes).flatMap(List::stream).toList());
+        return Finding.sorted(
+                Stream.of(stops, open, notes).flatMap(List::stream).toList());
     }
 
     private static List<Finding> graded(List<Finding> findings, Severity severity) {

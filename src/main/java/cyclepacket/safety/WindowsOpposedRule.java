@@ -28,7 +28,10 @@ final class WindowsOpposedRule extends Rule {
 
     private static Optional<Medicine> first(ComputedPlan plan, Device.Window window) {
         return plan.files().medicines().values().stream()
-                .filter(medicine -> medicine.device().pen().filter(pen -> pen.window() == window).isPresent())
+                .filter(medicine -> medicine.device()
+                        .pen()
+                        .filter(pen -> pen.window() == window)
+                        .isPresent())
                 .findFirst();
     }
 }

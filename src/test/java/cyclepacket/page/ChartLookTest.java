@@ -14,7 +14,11 @@ class ChartLookTest {
         for (int issue = 1; issue <= 3; issue++) {
             PlanFiles files = ChartSamples.demo(issue);
             boolean draft = issue < 3;
-            ChartSource source = ChartSamples.source(files, draft, draft ? ChartSamples.findings(files) : List.of(), issue == 2 ? ChartSamples.accepted(files) : List.of());
+            ChartSource source = ChartSamples.source(
+                    files,
+                    draft,
+                    draft ? ChartSamples.findings(files) : List.of(),
+                    issue == 2 ? ChartSamples.accepted(files) : List.of());
             Files.writeString(folder.resolve("issue-" + issue + ".xhtml"), ChartSamples.xhtml(source));
             Files.write(folder.resolve("issue-" + issue + ".pdf"), ChartSamples.pdf(source));
         }
