@@ -35,22 +35,24 @@ class ConformanceTest {
 
     @TestFactory
     Stream<DynamicTest> refusesEveryRejectCase() throws IOException {
-        return folders("reject").map(folder -> DynamicTest.dynamicTest(folder.getFileName().toString(), () -> {
-            Overlay overlay = Overlay.lay(folder);
-            Checked<?> result = check(overlay.plan);
-            assertTrue(result.value().isEmpty(), "a refused plan gives no records");
-            assertSameBlocks(Files.readString(folder.resolve(EXPECTED)), overlay.shown(result));
-        }));
+        return folders("reject")
+                .map(folder -> DynamicTest.dynamicTest(folder.getFileName().toString(), () -> {
+                    Overlay overlay = Overlay.lay(folder);
+                    Checked<?> result = check(overlay.plan);
+                    assertTrue(result.value().isEmpty(), "a refused plan gives no records");
+                    assertSameBlocks(Files.readString(folder.resolve(EXPECTED)), overlay.shown(result));
+                }));
     }
 
     @TestFactory
     Stream<DynamicTest> acceptsEveryAcceptCase() throws IOException {
-        return folders("accept").map(folder -> DynamicTest.dynamicTest(folder.getFileName().toString(), () -> {
-            Overlay overlay = Overlay.lay(folder);
-            Checked<?> result = check(overlay.plan);
-            assertEquals("", overlay.shown(result));
-            assertTrue(result.value().isPresent());
-        }));
+        return folders("accept")
+                .map(folder -> DynamicTest.dynamicTest(folder.getFileName().toString(), () -> {
+                    Overlay overlay = Overlay.lay(folder);
+                    Checked<?> result = check(overlay.plan);
+                    assertEquals("", overlay.shown(result));
+                    assertTrue(result.value().isPresent());
+                }));
     }
 
     @Test
@@ -90,7 +92,8 @@ class ConformanceTest {
                 unexpected.add("unexpected: " + block);
             }
         }
-        List<String> difference = new ArrayList<>(missing.stream().map(block -> "missing: " + block).toList());
+        List<String> difference = new ArrayList<>(
+                missing.stream().map(block -> "missing: " + block).toList());
         difference.addAll(unexpected);
         return difference;
     }
@@ -117,7 +120,11 @@ class ConformanceTest {
             String plan = "SM-04417.yaml";
             if (Files.isDirectory(own)) {
                 try (Stream<Path> plans = Files.list(own)) {
-                    plan = plans.sorted().findFirst().orElseThrow().getFileName().toString();
+                    plan = plans.sorted()
+                            .findFirst()
+                            .orElseThrow()
+                            .getFileName()
+                            .toString();
                 }
             }
             return new Overlay(root, root.resolve("plans/patients").resolve(plan));

@@ -40,7 +40,11 @@ public final class FindingText {
         String shown = cutBefore + new String(line, from, to - from) + (to < line.length ? "..." : "");
         String number = String.valueOf(place.line());
         int gutter = Math.max(2, number.length());
-        out.append("   ").append(" ".repeat(gutter - number.length())).append(number).append(" | ").append(shown);
+        out.append("   ")
+                .append(" ".repeat(gutter - number.length()))
+                .append(number)
+                .append(" | ")
+                .append(shown);
         out.append('\n');
         out.append("   ").append(" ".repeat(gutter)).append(" | ").append(" ".repeat(cutBefore.length()));
         for (int n = from; n < place.column() - 1; n++) {

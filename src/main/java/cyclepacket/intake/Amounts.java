@@ -27,12 +27,15 @@ final class Amounts {
         if (unit.isEmpty()) {
             return Part.absent();
         }
-        return field.isText() ? withUnit(field) : field.attempt("AMOUNT-INVALID", field.number(), n -> Dose.of(n, unit.get()));
+        return field.isText()
+                ? withUnit(field)
+                : field.attempt("AMOUNT-INVALID", field.number(), n -> Dose.of(n, unit.get()));
     }
 
     Part<DoseRange> range(Field field) {
         Part<List<Dose>> ends = field.pair(this::read);
-        return Part.whole(field, () -> new DoseRange(ends.get().get(0), ends.get().get(1)));
+        return Part.whole(
+                field, () -> new DoseRange(ends.get().get(0), ends.get().get(1)));
     }
 
     private Part<Dose> withUnit(Field field) {
@@ -44,7 +47,8 @@ final class Amounts {
             return Part.absent();
         }
         if (space < 0) {
-            field.stop("AMOUNT-INVALID", Characters.quoted(text) + " is text, not an amount", "write it without quotes");
+            field.stop(
+                    "AMOUNT-INVALID", Characters.quoted(text) + " is text, not an amount", "write it without quotes");
             return Part.absent();
         }
         String word = text.substring(space + 1);
@@ -63,7 +67,8 @@ final class Amounts {
         if (ScalarKind.isNumber(pointed)) {
             return "write a point before the decimals";
         }
-        boolean isRunTogether = !text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches("[0-9.]+[A-Za-z]+");
+        boolean isRunTogether =
+                !text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches("[0-9.]+[A-Za-z]+");
         return isRunTogether ? "write the number without the unit" : DIGITS;
     }
 }

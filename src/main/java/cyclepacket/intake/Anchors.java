@@ -31,7 +31,8 @@ final class Anchors {
 
     /** An anchor's name as a value. */
     Part<Anchor> named(Field field) {
-        return new Part<>(field.text().value().filter(code -> isKnown(field, code, false)).map(Anchor::new));
+        return new Part<>(
+                field.text().value().filter(code -> isKnown(field, code, false)).map(Anchor::new));
     }
 
     /** An anchor's name as the key of {@code field}. */

@@ -37,7 +37,8 @@ final class Calendar {
     }
 
     static Part<Moment> moment(Field field) {
-        boolean isDateRight = field.text().value().filter(Calendar::startsWithDate).isPresent();
+        boolean isDateRight =
+                field.text().value().filter(Calendar::startsWithDate).isPresent();
         return field.parsed(isDateRight ? "TIME-INVALID" : "DATE-INVALID", Calendar::moment);
     }
 
@@ -48,7 +49,8 @@ final class Calendar {
 
     static LocalDate date(String text) {
         if (!DATE.matcher(text).matches()) {
-            throw new Refusal(Characters.quoted(text) + " is not a date", "write year-month-day, for example 2027-03-09");
+            throw new Refusal(
+                    Characters.quoted(text) + " is not a date", "write year-month-day, for example 2027-03-09");
         }
         try {
             LocalDate date = LocalDate.parse(text);
@@ -69,7 +71,9 @@ final class Calendar {
         } catch (DateTimeException noSuchTime) {
             throw new Refusal("the clock time " + text + " does not exist", "write 00:00 to 23:59");
         }
-        throw new Refusal(Characters.quoted(text) + " is not a clock time", "write four digits of a 24-hour clock, as in \"09:05\"");
+        throw new Refusal(
+                Characters.quoted(text) + " is not a clock time",
+                "write four digits of a 24-hour clock, as in \"09:05\"");
     }
 
     static Moment moment(String text) {
@@ -80,7 +84,8 @@ final class Calendar {
                     "write for example 2027-03-15, or \"2027-03-15T08:30\"");
         }
         Optional<LocalTime> time = Optional.ofNullable(parts.group(2)).map(Calendar::time);
-        return new Moment(date(parts.group(1)), time, Optional.ofNullable(parts.group(3)).map(Calendar::offset));
+        return new Moment(
+                date(parts.group(1)), time, Optional.ofNullable(parts.group(3)).map(Calendar::offset));
     }
 
     private static boolean startsWithDate(String text) {

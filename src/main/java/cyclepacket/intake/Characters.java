@@ -15,8 +15,12 @@ final class Characters {
             return false;
         }
         return switch (Character.getType(codePoint)) {
-            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE,
-                    Character.UNASSIGNED, Character.PRIVATE_USE -> true;
+            case Character.CONTROL,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE,
+                    Character.UNASSIGNED,
+                    Character.PRIVATE_USE -> true;
             default -> turnsDirection(codePoint) || isInvisible(codePoint);
         };
     }

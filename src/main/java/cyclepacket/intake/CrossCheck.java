@@ -32,7 +32,8 @@ final class CrossCheck {
         for (String name : needed) {
             times.stopAtKey(
                     "TIME-NAME-UNKNOWN",
-                    "the protocol gives medicine at " + Characters.quoted(name) + ", and times does not say when that is",
+                    "the protocol gives medicine at " + Characters.quoted(name)
+                            + ", and times does not say when that is",
                     NearestName.of(name, times.entries().keySet())
                             .map(near -> "write " + name + " for " + near + ", or mend the protocol")
                             .orElse("add " + name + ": and its clock time"));
@@ -41,13 +42,18 @@ final class CrossCheck {
 
     private void dosesHaveRows() {
         Set<String> rows = new LinkedHashSet<>();
-        protocol.at("rows").items().forEach(row -> row.at("medicine").text().value().ifPresent(rows::add));
+        protocol.at("rows")
+                .items()
+                .forEach(row -> row.at("medicine").text().value().ifPresent(rows::add));
         for (Map.Entry<String, Field> doses : plan.at("doses").entries().entrySet()) {
-            if (!rows.isEmpty() && !rows.contains(doses.getKey()) && !doses.getValue().isRefused()) {
+            if (!rows.isEmpty()
+                    && !rows.contains(doses.getKey())
+                    && !doses.getValue().isRefused()) {
                 doses.getValue()
                         .stopAtKey(
                                 "DOSES-WITHOUT-ROW",
-                                "the protocol has no row for " + doses.getKey() + ", so these doses would never be given",
+                                "the protocol has no row for " + doses.getKey()
+                                        + ", so these doses would never be given",
                                 NearestName.mend(doses.getKey(), rows));
             }
         }

@@ -40,8 +40,7 @@ final class EnumKeyword implements Keyword {
         @Override
         public void validate(ExecutionContext context, JsonNode node, JsonNode root, NodePath where) {
             if (!words.contains(node)) {
-                context.addError(error()
-                        .instanceNode(node)
+                context.addError(error().instanceNode(node)
                         .instanceLocation(where)
                         .evaluationPath(context.getEvaluationPath())
                         .locale(context.getExecutionConfig().getLocale())

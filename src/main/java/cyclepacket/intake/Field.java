@@ -70,7 +70,8 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
 
     /** A constant whose name is written in small letters with hyphens. */
     <E extends Enum<E>> Part<E> word(Class<E> constants) {
-        return new Part<>(text().value().map(w -> Enum.valueOf(constants, w.toUpperCase(Locale.ROOT).replace('-', '_'))));
+        return new Part<>(text().value()
+                .map(w -> Enum.valueOf(constants, w.toUpperCase(Locale.ROOT).replace('-', '_'))));
     }
 
     /** Text turned into a value; a refusal becomes a finding here. */
@@ -98,7 +99,9 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
             return Part.absent();
         }
         List<Part<T>> parts = items().stream().map(read).toList();
-        return parts.stream().allMatch(Part::isPresent) ? Part.of(parts.stream().map(Part::get).toList()) : Part.absent();
+        return parts.stream().allMatch(Part::isPresent)
+                ? Part.of(parts.stream().map(Part::get).toList())
+                : Part.absent();
     }
 
     /** A list of exactly two. */
@@ -131,6 +134,8 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
         if (isRefused()) {
             return Optional.empty();
         }
-        return tree.filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast).filter(s -> s.kind() == kind);
+        return tree.filter(Tree.Scalar.class::isInstance)
+                .map(Tree.Scalar.class::cast)
+                .filter(s -> s.kind() == kind);
     }
 }

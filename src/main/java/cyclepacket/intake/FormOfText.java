@@ -31,15 +31,17 @@ final class FormOfText {
         List<String> names = Pointers.names(error.pointer());
         String key = names.isEmpty() ? "" : names.get(names.size() - 1);
         return switch (error.definition()) {
-            case "text", "anchor-meaning" -> Finding.stop(
-                    "VALUE-EMPTY", place, "nothing is written here", "write the text, or remove the key");
-            case "name", "word" -> Finding.stop(
-                    "VALUE-FORM", place, written + " is not a name", NAME);
-            case "amount", "given", "record-line" -> Finding.stop(
-                    "AMOUNT-INVALID", place, written + " is not an amount", Amounts.DIGITS);
-            default -> Finding.stop(
-                    "VALUE-FORM", place, written + " is not in the form of " + key,
-                    MENDS.getOrDefault(key, "write it as in the examples"));
+            case "text", "anchor-meaning" ->
+                Finding.stop("VALUE-EMPTY", place, "nothing is written here", "write the text, or remove the key");
+            case "name", "word" -> Finding.stop("VALUE-FORM", place, written + " is not a name", NAME);
+            case "amount", "given", "record-line" ->
+                Finding.stop("AMOUNT-INVALID", place, written + " is not an amount", Amounts.DIGITS);
+            default ->
+                Finding.stop(
+                        "VALUE-FORM",
+                        place,
+                        written + " is not in the form of " + key,
+                        MENDS.getOrDefault(key, "write it as in the examples"));
         };
     }
 }

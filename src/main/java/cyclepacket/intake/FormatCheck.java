@@ -38,7 +38,8 @@ final class FormatCheck {
     }
 
     private boolean isRepetition(FormatError error) {
-        return error.keyword().equals("required") && likelyMeant.contains(Pointers.child(error.pointer(), error.property()));
+        return error.keyword().equals("required")
+                && likelyMeant.contains(Pointers.child(error.pointer(), error.property()));
     }
 
     private void report(FormatError error) {

@@ -74,6 +74,7 @@ record FormatError(
     /** Whether the record that is built from the value says better what is wrong with it. */
     boolean isAboutForm() {
         return keyword.equals("pattern")
-                || keyword.equals("propertyNames") || (keyword.equals("minimum") && schema.has("pattern"));
+                || keyword.equals("propertyNames")
+                || (keyword.equals("minimum") && schema.has("pattern"));
     }
 }

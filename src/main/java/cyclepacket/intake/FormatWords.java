@@ -11,8 +11,21 @@ import tools.jackson.databind.JsonNode;
 final class FormatWords {
     /** Facts of a product: a guess at one can hurt, so they have their own code and no suggested value. */
     private static final Set<String> PRODUCT_FACTS = Set.of(
-            "hold", "window", "dial", "least", "step", "most", "needle", "gauge", "length", "prime", "gives", "opened",
-            "opened-days", "unopened", "amount-in");
+            "hold",
+            "window",
+            "dial",
+            "least",
+            "step",
+            "most",
+            "needle",
+            "gauge",
+            "length",
+            "prime",
+            "gives",
+            "opened",
+            "opened-days",
+            "unopened",
+            "amount-in");
 
     private final Sheet sheet;
 
@@ -81,7 +94,8 @@ final class FormatWords {
         String key = names.get(names.size() - 1);
         Place place = sheet.placeOfKey(error.pointer());
         return sheet.kind() == FileKind.MEDICINE
-                ? Finding.stop("KEY-UNKNOWN", place, "only a cartridge-pen has the key " + key, "remove it, or mend form")
+                ? Finding.stop(
+                        "KEY-UNKNOWN", place, "only a cartridge-pen has the key " + key, "remove it, or mend form")
                 : Finding.stop(
                         "KEY-UNKNOWN", place, key + " cannot stand beside on", "write on alone, or from and until");
     }
@@ -94,7 +108,8 @@ final class FormatWords {
         }
         String bare = sheet.at(error.pointer()).map(WrongType::written).orElse("");
         List<String> words = error.allowedWords();
-        return Finding.stop("VALUE-WORD", place, written + " is not a word for this key", NearestName.mend(bare, words));
+        return Finding.stop(
+                "VALUE-WORD", place, written + " is not a word for this key", NearestName.mend(bare, words));
     }
 
     private Finding outsideRange(FormatError error) {
@@ -119,7 +134,8 @@ final class FormatWords {
         Place place = sheet.place(error.pointer());
         boolean isPair = error.schema().has("maxItems");
         return isPair
-                ? Finding.stop("LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most")
+                ? Finding.stop(
+                        "LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most")
                 : Finding.stop("LIST-LENGTH", place, "this list is empty", "write at least one entry");
     }
 }

@@ -64,6 +64,9 @@ final class HouseRulesBuilder {
         return Part.whole(
                 field,
                 () -> new HouseRules.LeadHours(
-                        warn.get().get(0), warn.get().get(1), stop.get().get(0), stop.get().get(1)));
+                        warn.get().get(0),
+                        warn.get().get(1),
+                        stop.get().get(0),
+                        stop.get().get(1)));
     }
 }

@@ -109,15 +109,22 @@ final class MedicineBuilder {
         Set<Dose> seen = new HashSet<>();
         return top.at("sizes").each(line -> {
             Part<Medicine.Size> size = size(line);
-            size.value().filter(s -> !seen.add(s.label())).ifPresent(s -> line.at("label")
-                    .stop("SIZE-TWICE", "the size " + s.label() + " stands here twice", "keep one of the two lines"));
+            size.value()
+                    .filter(s -> !seen.add(s.label()))
+                    .ifPresent(s -> line.at("label")
+                            .stop(
+                                    "SIZE-TWICE",
+                                    "the size " + s.label() + " stands here twice",
+                                    "keep one of the two lines"));
             return size;
         });
     }
 
     private Part<Medicine.Size> size(Field line) {
         Part<Dose> label = amounts.read(line.at("label"));
-        Part<DoseRange> gives = isPen() ? amounts.range(line.at("gives")) : new Part<>(label.value().map(DoseRange::exactly));
+        Part<DoseRange> gives = isPen()
+                ? amounts.range(line.at("gives"))
+                : new Part<>(label.value().map(DoseRange::exactly));
         Part<Optional<Money>> price = line.at("price").ifWritten(p -> p.attempt("VALUE-RANGE", p.number(), Money::of));
         return Part.whole(line, () -> new Medicine.Size(label.get(), gives.get(), price.get()));
     }
@@ -140,7 +147,8 @@ final class MedicineBuilder {
 
     static Duration hold(String text) {
         if (!text.matches("[0-9]{1,2} s")) {
-            throw new Refusal(Characters.quoted(text) + " is not a time to hold", "write the leaflet's seconds, a space and s");
+            throw new Refusal(
+                    Characters.quoted(text) + " is not a time to hold", "write the leaflet's seconds, a space and s");
         }
         int seconds = Integer.parseInt(text.substring(0, text.length() - 2));
         if (seconds < 1 || seconds > LONGEST_HOLD_SECONDS) {

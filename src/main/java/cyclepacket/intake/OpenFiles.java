@@ -64,7 +64,8 @@ final class OpenFiles {
             TreeSet<String> known = PlanFolder.names(folder.protocols());
             named.stop(
                     "PROTOCOL-UNKNOWN",
-                    "there is no protocol " + Characters.quoted(id.get()) + " in " + PlanFolder.shown(folder.protocols()),
+                    "there is no protocol " + Characters.quoted(id.get()) + " in "
+                            + PlanFolder.shown(folder.protocols()),
                     NearestName.mend(id.get(), known));
             return Optional.empty();
         }

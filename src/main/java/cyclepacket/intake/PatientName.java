@@ -24,18 +24,24 @@ final class PatientName {
 
     private PatientName(String planPath, List<String> names, Optional<Tree.Scalar> written) {
         this.planPath = planPath;
-        this.names = names.stream().map(String::strip).filter(name -> !name.isEmpty()).toList();
+        this.names = names.stream()
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
         this.written = written;
     }
 
     static PatientName in(Sheet plan) {
         Optional<Tree.Scalar> scalar =
                 plan.at(POINTER).filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast);
-        Stream<String> guesses = BEHIND_NAME.matcher(plan.source().text()).results()
-                .flatMap(found -> Stream.of(found.group(1), found.group(2), found.group(3)).filter(Objects::nonNull))
+        Stream<String> guesses = BEHIND_NAME
+                .matcher(plan.source().text())
+                .results()
+                .flatMap(found -> Stream.of(found.group(1), found.group(2), found.group(3))
+                        .filter(Objects::nonNull))
                 .filter(guess -> guess.length() >= SHORTEST_GUESS);
-        List<String> names =
-                Stream.concat(scalar.map(Tree.Scalar::written).stream(), guesses).toList();
+        List<String> names = Stream.concat(scalar.map(Tree.Scalar::written).stream(), guesses)
+                .toList();
         return new PatientName(plan.shownPath(), names, scalar);
     }
 

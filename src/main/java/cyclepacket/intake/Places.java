@@ -23,7 +23,6 @@ final class Places implements PlaceBook {
             return place;
         }
         Place found = sheet.place(place.pointer());
-        return name.masked(new Place(
-                place.file(), place.pointer(), found.line(), found.column(), found.sourceLine()));
+        return name.masked(new Place(place.file(), place.pointer(), found.line(), found.column(), found.sourceLine()));
     }
 }

@@ -46,7 +46,8 @@ final class PlanBuilder {
         Part<List<RecordLine>> record = top.at("record").each(new RecordBuilder(shelf)::line);
         Part<List<Plan.Override>> overrides = top.at("overrides").each(PlanPeople::override);
         Part<Plan.Prepared> prepared = people.prepared();
-        Part<Optional<Plan.Countersigned>> countersigned = top.at("countersigned").ifWritten(PlanPeople::countersigned);
+        Part<Optional<Plan.Countersigned>> countersigned =
+                top.at("countersigned").ifWritten(PlanPeople::countersigned);
         // Whatever the plan refuses as a whole is a matter of its issue numbers; every other limit is the schema's.
         return Part.whole(
                 top.at("replaces"),

@@ -48,8 +48,7 @@ final class PlanPeople {
         Part<Boolean> readBack = line.at("read-back").truth();
         return Part.whole(
                 line,
-                () -> new Plan.Call(
-                        anchor.get(), at.get(), order.get(), by.get(), to.get(), on.get(), readBack.get()));
+                () -> new Plan.Call(anchor.get(), at.get(), order.get(), by.get(), to.get(), on.get(), readBack.get()));
     }
 
     static Part<Plan.Override> override(Field line) {

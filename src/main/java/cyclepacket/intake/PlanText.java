@@ -80,7 +80,8 @@ public final class PlanText {
     private static void requireOnlyThatChange(Tree.Mapping before, byte[] spliced) {
         Tree.Mapping after = blockMapping(Source.of("plan", spliced), spliced);
         String was = CanonicalJson.of(before, KEY::equals);
-        if (!was.equals(CanonicalJson.of(after, KEY::equals)) || !after.entries().containsKey(KEY)) {
+        if (!was.equals(CanonicalJson.of(after, KEY::equals))
+                || !after.entries().containsKey(KEY)) {
             throw new IllegalStateException("the countersigned line did not fit into the plan's text");
         }
     }

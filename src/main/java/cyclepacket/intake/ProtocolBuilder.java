@@ -49,7 +49,8 @@ final class ProtocolBuilder {
         for (Map.Entry<String, Field> entry : group.entries().entrySet()) {
             Field field = entry.getValue();
             Part<Anchor> anchor = anchor(field, entry.getKey());
-            Part<String> meaning = field.isText() ? field.text() : field.at("is").text();
+            Part<String> meaning =
+                    field.isText() ? field.text() : field.at("is").text();
             complete &= anchor.isPresent() && meaning.isPresent();
             anchor.value().ifPresent(a -> meaning.value().ifPresent(m -> meanings.put(a, m)));
         }
@@ -67,8 +68,9 @@ final class ProtocolBuilder {
             Field hoursBefore = entry.getValue().at("hours-before");
             if (hoursBefore.isWritten() && !entry.getKey().equals(Anchor.T.code())) {
                 hoursBefore.stopAtKey(
-                        "ANCHOR-INVALID", "only T is computed from another anchor", "write the meaning of "
-                                + entry.getKey() + " as text");
+                        "ANCHOR-INVALID",
+                        "only T is computed from another anchor",
+                        "write the meaning of " + entry.getKey() + " as text");
             }
             for (Map.Entry<String, Field> hours : hoursBefore.entries().entrySet()) {
                 Part<Anchor> anchor = anchors.keyed(hours.getValue(), hours.getKey());

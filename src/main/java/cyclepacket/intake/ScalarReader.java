@@ -31,7 +31,10 @@ final class ScalarReader {
     private static Optional<Finding> hidden(Source source, Spot spot, String text) {
         if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
             return Optional.of(source.stop(
-                    "TEXT-LINE-BREAK", spot, "this text holds a line break", "write it on one line, or start it with >-"));
+                    "TEXT-LINE-BREAK",
+                    spot,
+                    "this text holds a line break",
+                    "write it on one line, or start it with >-"));
         }
         OptionalInt refused = Characters.firstRefusedInValue(text);
         return refused.isPresent()

@@ -32,8 +32,15 @@ final class Sheet {
         if (bytes.length > LARGEST_FILE) {
             Source nothing = Source.of(shownPath, new byte[0]);
             Place whole = Place.at(shownPath, "");
-            return new Sheet(kind, nothing, Optional.empty(), new ArrayList<>(List.of(Finding.stop(
-                    "YAML-TOO-LARGE", whole, "this file is larger than 1 MiB", "check that it is the right file"))));
+            return new Sheet(
+                    kind,
+                    nothing,
+                    Optional.empty(),
+                    new ArrayList<>(List.of(Finding.stop(
+                            "YAML-TOO-LARGE",
+                            whole,
+                            "this file is larger than 1 MiB",
+                            "check that it is the right file"))));
         }
         Source source = Source.of(shownPath, bytes);
         List<Finding> findings = new ArrayList<>(SourceCheck.run(source, bytes));

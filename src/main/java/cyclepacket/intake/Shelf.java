@@ -35,7 +35,9 @@ final class Shelf {
     Part<Dose> size(String id, Field field) {
         Part<Dose> size = amounts(id).read(field);
         Medicine medicine = medicines.get(id);
-        if (!size.isPresent() || medicine == null || medicine.sizeLabelled(size.get()).isPresent()) {
+        if (!size.isPresent()
+                || medicine == null
+                || medicine.sizeLabelled(size.get()).isPresent()) {
             return size;
         }
         Dose nearest = medicine.sizes().stream()

@@ -15,8 +15,11 @@ final class Substances {
     static Part<String> read(Field field) {
         Part<String> word = field.text();
         if (word.isPresent() && !KNOWN.contains(word.get())) {
-            NearestName.of(word.get(), KNOWN).ifPresent(near -> field.stop(
-                    "VALUE-WORD", Characters.quoted(word.get()) + " is not a known word", "did you mean " + near + "?"));
+            NearestName.of(word.get(), KNOWN)
+                    .ifPresent(near -> field.stop(
+                            "VALUE-WORD",
+                            Characters.quoted(word.get()) + " is not a known word",
+                            "did you mean " + near + "?"));
         }
         return word;
     }

@@ -15,13 +15,33 @@ final class SyntaxWords {
     private static final List<Words> WORDS = List.of(
             new Words("escape", At.NOTICED, "this backslash means nothing in double quotes", "use single quotes"),
             new Words("quoted scalar", At.BEGIN, "a quote that opens here is never closed", "close the quote"),
-            new Words("flow sequence", At.BEGIN_ABOVE, "this list is not closed, or lacks a comma", "check its commas and its ]"),
-            new Words("flow mapping", At.BEGIN_ABOVE, "these braces are not closed, or lack a comma", "check commas and }"),
-            new Words("mapping values are", At.NOTICED, "a second colon on this line, or too many spaces before it",
+            new Words(
+                    "flow sequence",
+                    At.BEGIN_ABOVE,
+                    "this list is not closed, or lacks a comma",
+                    "check its commas and its ]"),
+            new Words(
+                    "flow mapping",
+                    At.BEGIN_ABOVE,
+                    "these braces are not closed, or lack a comma",
+                    "check commas and }"),
+            new Words(
+                    "mapping values are",
+                    At.NOTICED,
+                    "a second colon on this line, or too many spaces before it",
                     "put text that holds a colon in quotes, and line the key up with its neighbours"),
-            new Words("expected ':'", At.BEGIN, "this key has no colon", "write the key, a colon, a space and the value"),
-            new Words("block sequence", At.NOTICED, "this line fits into no list", "line it up with the rest of its list"),
-            new Words("block mapping", At.NOTICED, "this line lines up with no key above it", "line it up with its neighbours"),
+            new Words(
+                    "expected ':'", At.BEGIN, "this key has no colon", "write the key, a colon, a space and the value"),
+            new Words(
+                    "block sequence",
+                    At.NOTICED,
+                    "this line fits into no list",
+                    "line it up with the rest of its list"),
+            new Words(
+                    "block mapping",
+                    At.NOTICED,
+                    "this line lines up with no key above it",
+                    "line it up with its neighbours"),
             new Words("start any token", At.NOTICED, "a value cannot start with this character", QUOTES),
             new Words("document start", At.NOTICED, "the file goes on after its end", "keep one document in the file"));
 

@@ -149,7 +149,10 @@ final class TreeReader {
         }
         if (!(key instanceof Tree.Scalar)) {
             found.add(source.stop(
-                    "YAML-KEY", start(event), "this key is not a plain word", "write one word, a colon, a space and the value"));
+                    "YAML-KEY",
+                    start(event),
+                    "this key is not a plain word",
+                    "write one word, a colon, a space and the value"));
         }
         return Optional.empty();
     }

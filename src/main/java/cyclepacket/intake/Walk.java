@@ -27,11 +27,15 @@ record Walk(Optional<Tree> reached, Spot keySpot, boolean isComplete) {
     }
 
     private Walk step(String name) {
-        if (reached.isPresent() && reached.get() instanceof Tree.Mapping mapping && mapping.entries().containsKey(name)) {
+        if (reached.isPresent()
+                && reached.get() instanceof Tree.Mapping mapping
+                && mapping.entries().containsKey(name)) {
             Tree.Entry entry = mapping.entries().get(name);
             return new Walk(Optional.of(entry.value()), entry.key(), true);
         }
-        if (reached.isPresent() && reached.get() instanceof Tree.Sequence sequence && isIndex(name, sequence.items().size())) {
+        if (reached.isPresent()
+                && reached.get() instanceof Tree.Sequence sequence
+                && isIndex(name, sequence.items().size())) {
             Tree item = sequence.items().get(Integer.parseInt(name));
             return new Walk(Optional.of(item), item.spot(), true);
         }

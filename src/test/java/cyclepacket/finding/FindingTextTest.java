@@ -16,14 +16,12 @@ class FindingTextTest {
                 place,
                 "190 units is not a setting of this pen",
                 "the dial has 187.5 and 200; ask the prescriber which one");
-        assertEquals(
-                """
+        assertEquals("""
                 plans/patients/SM-04417.yaml:14:26: stop: 190 units is not a setting of this pen   [DOSE-OFF-DIAL]
                    14 |     - {from: S1, amount: 190}
                       |                          ^
                    mend: the dial has 187.5 and 200; ask the prescriber which one
-                """,
-                FindingText.print(List.of(finding)));
+                """, FindingText.print(List.of(finding)));
     }
 
     @Test
@@ -44,7 +42,8 @@ class FindingTextTest {
     @Test
     void cutsALongLineAroundTheCaret() {
         String line = "x".repeat(500) + "Y" + "z".repeat(500);
-        String[] printed = print(Finding.stop("C", new Place("f", "", 1, 501, line), "t", "m")).split("\n");
+        String[] printed = print(Finding.stop("C", new Place("f", "", 1, 501, line), "t", "m"))
+                .split("\n");
         assertEquals(printed[1].indexOf('Y'), printed[2].indexOf('^'));
         assertTrue(printed[1].length() < 160);
     }

@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CharactersTest {
     @ParameterizedTest
-    @ValueSource(ints = {0, 7, 0x1B, 0x7F, 0x85, 0xAD, 0x200B, 0x2028, 0x202A, 0x202E, 0x2066, 0x2069, 0xFEFF, 0xFFFE, 0xD800})
+    @ValueSource(
+            ints = {0, 7, 0x1B, 0x7F, 0x85, 0xAD, 0x200B, 0x2028, 0x202A, 0x202E, 0x2066, 0x2069, 0xFEFF, 0xFFFE, 0xD800
+            })
     void refusesWhatSteersTurnsOrHides(int codePoint) {
         assertTrue(Characters.isRefused(codePoint));
     }

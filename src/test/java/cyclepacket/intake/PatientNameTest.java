@@ -19,7 +19,8 @@ class PatientNameTest {
                 "patient: {name: ***********, born: 1990-04-17}",
                 name.masked(sheet.place("/patient/born")).sourceLine());
         assertEquals("note: for ***********", name.masked(sheet.place("/note")).sourceLine());
-        Finding masked = name.masked(Finding.stop("X", sheet.place("/note"), "\"for Wren Hollis\" is not", "ask Wren Hollis"));
+        Finding masked =
+                name.masked(Finding.stop("X", sheet.place("/note"), "\"for Wren Hollis\" is not", "ask Wren Hollis"));
         assertEquals("\"for ***********\" is not", masked.text());
         assertEquals("ask ***********", masked.mend());
     }
@@ -44,19 +45,25 @@ class PatientNameTest {
     void starsANameOverTwoLines() {
         Sheet sheet = sheet("patient:\n  name: Wren\n    Hollis\n  born: x\n");
         PatientName name = PatientName.in(sheet);
-        assertEquals("    ******", name.masked(new Place("plan", "", 3, 5, "    Hollis")).sourceLine());
+        assertEquals(
+                "    ******",
+                name.masked(new Place("plan", "", 3, 5, "    Hollis")).sourceLine());
     }
 
     @Test
     void starsWhatStandsBehindNameInAPlanThatIsNotYaml() {
         Sheet sheet = sheet("patient: {name: Wren Hollis, born: [1990-04-17}\n");
-        List<Finding> findings = sheet.findings().stream().map(PatientName.in(sheet)::masked).toList();
-        assertEquals("patient: {name: ***********, born: [1990-04-17}", findings.get(0).place().sourceLine());
+        List<Finding> findings =
+                sheet.findings().stream().map(PatientName.in(sheet)::masked).toList();
+        assertEquals(
+                "patient: {name: ***********, born: [1990-04-17}",
+                findings.get(0).place().sourceLine());
     }
 
     @Test
     void starsTheNameInAnyShapeOfAPlanThatIsNotYaml() {
-        for (String shape : List.of("name: Wren Hollis", "name:\n    Wren Hollis", "\"name\": \"Wren Hollis\"", "name: 'Wren Hollis'")) {
+        for (String shape : List.of(
+                "name: Wren Hollis", "name:\n    Wren Hollis", "\"name\": \"Wren Hollis\"", "name: 'Wren Hollis'")) {
             Sheet sheet = sheet("patient:\n  " + shape + "\n  born: [x\nby: Wren Hollis]]\n");
             PatientName name = PatientName.in(sheet);
             for (String line : sheet.source().lines()) {
@@ -69,8 +76,11 @@ class PatientNameTest {
     @Test
     void starsASecondNameToo() {
         Sheet sheet = sheet("patient: {name: Wren Hollis, name: \"Hollis, Wren\"}\n");
-        List<Finding> findings = sheet.findings().stream().map(PatientName.in(sheet)::masked).toList();
-        assertEquals("patient: {name: ***********, name: \"************\"}", findings.get(0).place().sourceLine());
+        List<Finding> findings =
+                sheet.findings().stream().map(PatientName.in(sheet)::masked).toList();
+        assertEquals(
+                "patient: {name: ***********, name: \"************\"}",
+                findings.get(0).place().sourceLine());
     }
 
     private static Sheet sheet(String text) {

@@ -37,8 +37,14 @@ class PlacesTest {
 
     @Test
     void locatesInEveryFile() {
-        assertEquals(11, places.locate(Place.at("plans/medicines/fsh-pen.yaml", "/dial/most")).line());
-        assertEquals(14, places.locate(Place.at("plans/clinic.yaml", "/house-rules/between-marks")).line());
+        assertEquals(
+                11,
+                places.locate(Place.at("plans/medicines/fsh-pen.yaml", "/dial/most"))
+                        .line());
+        assertEquals(
+                14,
+                places.locate(Place.at("plans/clinic.yaml", "/house-rules/between-marks"))
+                        .line());
     }
 
     @Test

@@ -36,7 +36,8 @@ class PlanReaderTest {
             for (Path plan : plans.toList()) {
                 Intake intake = PlanReader.read(plan);
                 assertEquals(List.of(), intake.files().findings());
-                assertEquals("SM-04417", intake.files().value().orElseThrow().plan().id());
+                assertEquals(
+                        "SM-04417", intake.files().value().orElseThrow().plan().id());
             }
         }
     }
@@ -54,7 +55,8 @@ class PlanReaderTest {
     void keepsMedicinesInTheOrderOfTheRows() throws IOException {
         PlanFiles files = PlanReader.read(DEMO).files().value().orElseThrow();
         assertEquals(
-                List.of("fsh-pen", "antagonist-syringe", "trigger-syringe"), List.copyOf(files.medicines().keySet()));
+                List.of("fsh-pen", "antagonist-syringe", "trigger-syringe"),
+                List.copyOf(files.medicines().keySet()));
         assertEquals(
                 List.of("fsh-pen", "antagonist-syringe", "trigger-syringe"),
                 List.copyOf(files.plan().onHand().keySet()));
@@ -66,14 +68,16 @@ class PlanReaderTest {
         assertEquals(
                 List.of("plan", "clinic", "protocol", "medicine", "medicine", "medicine"),
                 sources.stream().map(SourceFile::kind).toList());
-        assertEquals(Files.readString(DEMO), new String(sources.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));
+        assertEquals(
+                Files.readString(DEMO), new String(sources.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));
     }
 
     @Test
     void readsOtherSpellingsAsTheSamePlan() throws IOException {
         Intake demo = PlanReader.read(DEMO);
         try (Stream<Path> cases = Files.list(ACCEPTED)) {
-            List<Path> same = cases.filter(c -> c.getFileName().toString().startsWith("same-")).toList();
+            List<Path> same = cases.filter(c -> c.getFileName().toString().startsWith("same-"))
+                    .toList();
             assertTrue(same.size() >= 6);
             for (Path folderOfCase : same) {
                 Intake other = readOver(folderOfCase);
@@ -124,7 +128,10 @@ class PlanReaderTest {
     }
 
     private String canonicalOfPlan() throws IOException {
-        return PlanReader.read(folder.resolve("patients/SM-04417.yaml")).sources().get(0).canonical();
+        return PlanReader.read(folder.resolve("patients/SM-04417.yaml"))
+                .sources()
+                .get(0)
+                .canonical();
     }
 
     private Intake readOver(Path overlay) throws IOException {

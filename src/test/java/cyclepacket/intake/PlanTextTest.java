@@ -35,14 +35,17 @@ class PlanTextTest {
     @Test
     void replacesAnEarlierLineInItsPlace() {
         String before = "plan: x\n%s  # keep\nissue:   1\n";
-        assertEquals(String.format(before, TWO), new String(
-                PlanText.withCountersigned(bytes(spliced(String.format(before, ONE))), CountersignedSample.TWO),
-                StandardCharsets.UTF_8));
+        assertEquals(
+                String.format(before, TWO),
+                new String(
+                        PlanText.withCountersigned(bytes(spliced(String.format(before, ONE))), CountersignedSample.TWO),
+                        StandardCharsets.UTF_8));
     }
 
     @Test
     void replacesABlockOfLinesByOneLine() {
-        String block = "plan: x\ncountersigned:\n  by: Somebody\n  on: 2027-01-01\n  code: old # gone\n# stays\nissue: 1\n";
+        String block =
+                "plan: x\ncountersigned:\n  by: Somebody\n  on: 2027-01-01\n  code: old # gone\n# stays\nissue: 1\n";
         assertEquals("plan: x\n" + ONE + " # gone\n# stays\nissue: 1\n", spliced(block));
         assertEquals(ONE + "\nplan: x\n", spliced("countersigned:\nplan: x\n"));
     }

@@ -45,8 +45,13 @@ class SchemaBookTest {
             if (tree.isPresent()) {
                 JsonNode node = JsonTree.of(tree.get());
                 Schema standard = SchemaRegistry.withDialect(Dialects.getDraft202012())
-                        .getSchema(SchemaLocation.of(kind.schemaFile()), SchemaBook.of(kind).text());
-                assertEquals(facts(standard.validate(node)), facts(SchemaBook.of(kind).schema().validate(node)), file.toString());
+                        .getSchema(
+                                SchemaLocation.of(kind.schemaFile()),
+                                SchemaBook.of(kind).text());
+                assertEquals(
+                        facts(standard.validate(node)),
+                        facts(SchemaBook.of(kind).schema().validate(node)),
+                        file.toString());
                 compared++;
             }
         }
@@ -71,7 +76,8 @@ class SchemaBookTest {
             for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).toList()) {
                 String first = Files.readAllLines(file).get(0);
                 assertTrue(first.startsWith(MODELINE), file.toString());
-                Path schema = file.resolveSibling(first.substring(MODELINE.length())).normalize();
+                Path schema =
+                        file.resolveSibling(first.substring(MODELINE.length())).normalize();
                 assertTrue(Files.exists(schema), file + " names " + schema);
                 assertEquals(kindOf(file).schemaFile(), schema.getFileName().toString());
             }
@@ -80,7 +86,9 @@ class SchemaBookTest {
 
     private static List<Path> caseFiles() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("src/test/resources/conformance"))) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -95,8 +103,8 @@ class SchemaBookTest {
 
     private static TreeSet<String> facts(List<Error> errors) {
         TreeSet<String> facts = new TreeSet<>();
-        errors.forEach(error -> facts.add(error.getInstanceLocation() + " " + error.getKeyword() + " " + error.getProperty()
-                + " " + error.getSchemaLocation()));
+        errors.forEach(error -> facts.add(error.getInstanceLocation() + " " + error.getKeyword() + " "
+                + error.getProperty() + " " + error.getSchemaLocation()));
         return facts;
     }
 }

@@ -15,7 +15,8 @@ class TreeReaderTest {
 
     @Test
     void knowsWhereEveryValueStands() {
-        Optional<Tree> tree = read("# note\nplan: SM-1\npatient: {name: 'Zoë', zone: x}\ndoses:\n  pen:\n    - {from: S1}\n");
+        Optional<Tree> tree =
+                read("# note\nplan: SM-1\npatient: {name: 'Zoë', zone: x}\ndoses:\n  pen:\n    - {from: S1}\n");
         assertEquals(new Spot(2, 7), Walk.from(tree, "/plan").spot());
         assertEquals(new Spot(3, 17), Walk.from(tree, "/patient/name").spot());
         assertEquals(new Spot(3, 24), Walk.from(tree, "/patient/zone").keySpot());
@@ -46,7 +47,10 @@ class TreeReaderTest {
     @Test
     void readsEscapedPointers() {
         Optional<Tree> tree = read("a/b: {c~d: 1}\n");
-        assertEquals(new Spot(1, 12), Walk.from(tree, Pointers.child(Pointers.child("", "a/b"), "c~d")).spot());
+        assertEquals(
+                new Spot(1, 12),
+                Walk.from(tree, Pointers.child(Pointers.child("", "a/b"), "c~d"))
+                        .spot());
         assertEquals(List.of("a/b", "c~d"), Pointers.names("/a~1b/c~0d"));
     }
 
@@ -58,22 +62,29 @@ class TreeReaderTest {
 
     @Test
     void countsEveryKindOfLineEnd() {
-        assertEquals(new Spot(4, 4), Walk.from(read("a: 1\r\nb: 2\rc: 3\nd: 4"), "/d").spot());
-        assertEquals("d: 4", Source.of("x", bytes("a: 1\r\nb: 2\rc: 3\nd: 4")).lines().get(3));
+        assertEquals(
+                new Spot(4, 4),
+                Walk.from(read("a: 1\r\nb: 2\rc: 3\nd: 4"), "/d").spot());
+        assertEquals(
+                "d: 4",
+                Source.of("x", bytes("a: 1\r\nb: 2\rc: 3\nd: 4")).lines().get(3));
     }
 
     @Test
     void keepsTheFirstOfTwoKeysAndReportsTheSecond() {
         Optional<Tree> tree = read("a: 1\nb: 2\n\"a\": 3\n");
         assertEquals("1", WrongType.written(Walk.from(tree, "/a").reached().orElseThrow()));
-        assertEquals(List.of("YAML-DUPLICATE-KEY"), found.stream().map(Finding::code).toList());
+        assertEquals(
+                List.of("YAML-DUPLICATE-KEY"), found.stream().map(Finding::code).toList());
         assertEquals(3, found.get(0).place().line());
     }
 
     @Test
     void takesElevenLevelsAndRefusesThirteen() {
-        assertTrue(read("a: " + "[".repeat(TreeReader.DEEPEST - 1) + "]".repeat(TreeReader.DEEPEST - 1)).isPresent());
-        assertTrue(read("a: " + "[".repeat(TreeReader.DEEPEST) + "]".repeat(TreeReader.DEEPEST)).isEmpty());
+        assertTrue(read("a: " + "[".repeat(TreeReader.DEEPEST - 1) + "]".repeat(TreeReader.DEEPEST - 1))
+                .isPresent());
+        assertTrue(read("a: " + "[".repeat(TreeReader.DEEPEST) + "]".repeat(TreeReader.DEEPEST))
+                .isEmpty());
         assertEquals(List.of("YAML-TOO-DEEP"), found.stream().map(Finding::code).toList());
     }
 
