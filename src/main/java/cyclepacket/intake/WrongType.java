@@ -32,14 +32,12 @@ final class WrongType {
     private static String mend(String wanted, Optional<Tree> value) {
         String written = value.map(WrongType::written).orElse("");
         return switch (wanted) {
-            case "string" ->
-                value.isPresent() && value.get() instanceof Tree.Scalar
-                        ? "put it in quotes: \"" + written + "\""
-                        : "write one line of text";
-            case "array" ->
-                value.isPresent() && value.get() instanceof Tree.Scalar
-                        ? "write a list in square brackets: [" + written + "]"
-                        : "write a list in square brackets";
+            case "string" -> value.isPresent() && value.get() instanceof Tree.Scalar
+                    ? "put it in quotes: \"" + written + "\""
+                    : "write one line of text";
+            case "array" -> value.isPresent() && value.get() instanceof Tree.Scalar
+                    ? "write a list in square brackets: [" + written + "]"
+                    : "write a list in square brackets";
             case "object" -> "write its keys on lines of their own, two spaces further in";
             case "boolean" -> "write true or false, without quotes";
             default -> number(wanted, value, written);

@@ -9,6 +9,7 @@ import cyclepacket.intake.Intake;
 import cyclepacket.intake.PlanReader;
 import cyclepacket.ledger.CycleLedger;
 import cyclepacket.page.LedgerTable;
+import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.safety.SafetyCheck;
 import cyclepacket.safety.Verdict;
@@ -107,6 +108,10 @@ public final class Reckoning {
         return SecondLook.questions(own().files(), own().course());
     }
 
+    Optional<Plan> planAndIssue() {
+        return computed.map(own -> own.files().plan());
+    }
+
     Computed own() {
         return computed.orElseThrow(() -> new IllegalStateException("the plan could not be read"));
     }
@@ -125,6 +130,21 @@ public final class Reckoning {
 
     /** A packet is final when a second person keyed it in and every warning was looked at. */
     boolean isDraft() {
-        return !isCountersigned || !verdict().open().isEmpty();
+        return !draftReasons().isEmpty();
+    }
+
+    /** Each as the rest of the sentence "draft because". */
+    List<String> draftReasons() {
+        List<String> reasons = new ArrayList<>();
+        if (own().files().plan().countersigned().isEmpty()) {
+            reasons.add("nobody has countersigned it");
+        } else if (!isCountersigned) {
+            reasons.add("it was edited after it was countersigned");
+        }
+        int open = verdict().open().size();
+        if (open > 0) {
+            reasons.add(open + (open == 1 ? " warning waits" : " warnings wait") + " for a line under overrides");
+        }
+        return List.copyOf(reasons);
     }
 }
