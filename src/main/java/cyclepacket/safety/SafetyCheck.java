@@ -59,6 +59,7 @@ public final class SafetyCheck {
             new RecordLossUnclearRule(),
             new RecordPlungerRule(),
             new RecordFillRule(),
+            new RecordReadingUnclearRule(),
             new RecordNoEndRule(),
             new RecordNoContainerRule(),
             new RecordPastInUseRule(),
