@@ -97,8 +97,8 @@ class PacketFiguresTest {
         assertTrue(trigger.contains("Saturday 13 March"), trigger);
         assertTrue(trigger.contains("at exactly 7:30 p.m. (19:30)"), trigger);
         assertTrue(trigger.contains("Eastern time (New York)"), trigger);
-        assertTrue(trigger.contains("One for 7:00 p.m. (19:00)."), trigger);
-        assertTrue(trigger.contains("Stop follitropin. Your last evening for it is Friday 12 March."), trigger);
+        assertTrue(trigger.contains("Set one for 7:00 p.m. (19:00) to get ready."), trigger);
+        assertTrue(trigger.contains("Stop follitropin. Your last evening is Friday 12 March."), trigger);
         assertTrue(trigger.contains("We collect your eggs on Monday 15 March at 8:30 a.m. (08:30)."), trigger);
         String door = part(new DemoPlan(3), "door");
         assertTrue(door.contains("At exactly 7:30 p.m. (19:30)") && door.contains("250 micrograms"), door);
@@ -108,9 +108,9 @@ class PacketFiguresTest {
     void namesTheNightAndBothClocksForAPatientFarAway() throws Exception {
         DemoPlan plan = new DemoPlan(3);
         plan.patientZone = ZoneId.of("Europe/London");
-        DoorView.Exact exact = new DoorView.Exact(
-                plan.view().trigger().orElseThrow().called().map(TriggerView.Called::day).orElseThrow(), "", new BoxedAmount(Optional.empty(), ""), "", List.of());
-        assertEquals("Sunday 14 March", plain(exact.day().full()));
+        TriggerView.Called called = plan.view().trigger().orElseThrow().called().orElseThrow();
+        assertEquals("Sunday 14 March", plain(called.day().full()));
+        assertEquals(List.of("12:00 midnight (00:00)", "12:30 a.m. (00:30)"), called.alarms().stream().map(PacketFiguresTest::plain).toList());
         String trigger = part(plan, "trigger");
         assertTrue(trigger.contains("at exactly 12:30 a.m. (00:30)"), trigger);
         assertTrue(trigger.contains("This is in the night between Saturday 13 March and Sunday 14 March."), trigger);
