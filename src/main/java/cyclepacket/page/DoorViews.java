@@ -61,7 +61,11 @@ final class DoorViews {
 
     /** That of the first pen; two opposite pens in one plan are a finding of their own. */
     private static String window(List<MedicineLedger> columns) {
-        return columns.stream().filter(DoorViews::isPen).map(DoorViews::window).findFirst().orElse("none");
+        return columns.stream()
+                .filter(DoorViews::isPen)
+                .map(DoorViews::window)
+                .findFirst()
+                .orElse("none");
     }
 
     private DoorView.Row row(LocalDate date, List<MedicineLedger> columns) {

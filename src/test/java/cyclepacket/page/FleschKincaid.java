@@ -41,7 +41,9 @@ final class FleschKincaid {
         String plain = word.toLowerCase(Locale.ROOT).replaceAll("[^a-z-]", "");
         int count = 0;
         for (String part : plain.split("-")) {
-            String sounded = part.replaceFirst("(?<=[^aeiouy])e$", "").replaceFirst("(?<=[^aeioudty])ed$", "d").replaceFirst("(?<=[^aeiouylscxz])es$", "s");
+            String sounded = part.replaceFirst("(?<=[^aeiouy])e$", "")
+                    .replaceFirst("(?<=[^aeioudty])ed$", "d")
+                    .replaceFirst("(?<=[^aeiouylscxz])es$", "s");
             int groups = 0;
             for (Matcher vowels = VOWELS.matcher(sounded); vowels.find(); ) {
                 groups++;

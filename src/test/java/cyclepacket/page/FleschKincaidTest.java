@@ -32,11 +32,26 @@ class FleschKincaidTest {
     @Test
     void countsSyllablesOfTheWordsOnThePages() {
         Map<String, Integer> known = Map.ofEntries(
-                Map.entry("needle", 2), Map.entry("cartridge", 2), Map.entry("window", 2), Map.entry("number", 2),
-                Map.entry("inject", 2), Map.entry("injection", 3), Map.entry("evening", 2), Map.entry("syringe", 2),
-                Map.entry("container", 3), Map.entry("pharmacy", 3), Map.entry("medicine", 3), Map.entry("plunger", 2),
-                Map.entry("refrigerator", 5), Map.entry("dose", 1), Map.entry("tick", 1), Map.entry("washed", 1),
-                Map.entry("empty", 2), Map.entry("again", 2), Map.entry("retrieval", 3), Map.entry("calendar", 3));
+                Map.entry("needle", 2),
+                Map.entry("cartridge", 2),
+                Map.entry("window", 2),
+                Map.entry("number", 2),
+                Map.entry("inject", 2),
+                Map.entry("injection", 3),
+                Map.entry("evening", 2),
+                Map.entry("syringe", 2),
+                Map.entry("container", 3),
+                Map.entry("pharmacy", 3),
+                Map.entry("medicine", 3),
+                Map.entry("plunger", 2),
+                Map.entry("refrigerator", 5),
+                Map.entry("dose", 1),
+                Map.entry("tick", 1),
+                Map.entry("washed", 1),
+                Map.entry("empty", 2),
+                Map.entry("again", 2),
+                Map.entry("retrieval", 3),
+                Map.entry("calendar", 3));
         int off = known.entrySet().stream()
                 .mapToInt(word -> Math.abs(FleschKincaid.syllables(word.getKey()) - word.getValue()))
                 .sum();

@@ -18,7 +18,8 @@ class PacketFiguresTest {
     }
 
     private static String part(DemoPlan plan, String id) throws Exception {
-        return plain(PageText.text(PageText.of(PacketRulesTest.xhtml(plan)).part(id).get(0)));
+        return plain(
+                PageText.text(PageText.of(PacketRulesTest.xhtml(plan)).part(id).get(0)));
     }
 
     private static List<String> boxes(DoorView door) {
@@ -41,10 +42,14 @@ class PacketFiguresTest {
         assertEquals("10 March: [__, __]", boxes(door).get(5));
         assertEquals("18 March", plain(door.notFinished().orElseThrow().date()));
         assertEquals("6:00 p.m. (18:00)", plain(door.callBy().orElseThrow()));
-        assertEquals(List.of(new ChangeView("expect", Optional.of("2"))), door.rows().get(3).changes());
+        assertEquals(
+                List.of(new ChangeView("expect", Optional.of("2"))),
+                door.rows().get(3).changes());
         assertEquals("1", door.rows().get(3).injections());
         assertEquals("2", door.rows().get(3).injectionsIfEnds());
-        assertEquals(List.of(new ChangeView("maybe", Optional.empty())), door.rows().get(8).changes());
+        assertEquals(
+                List.of(new ChangeView("maybe", Optional.empty())),
+                door.rows().get(8).changes());
     }
 
     /** Owed exactly 30 to 150; on dial marks 37.5 to 150, because this clinic writes the higher mark. */
@@ -76,7 +81,11 @@ class PacketFiguresTest {
         assertTrue(start.contains("REPLACES issue 1 of 3 March."), start);
         assertTrue(start.contains("Take it off the door and throw it away. KEEP the page My log."), start);
         assertEquals(
-                List.of("9 March: [212.5 units]", "10 March: [212.5 units, 0.25 mg]", "11 March: [212.5 units, 0.25 mg]", "12 March: [__, __]"),
+                List.of(
+                        "9 March: [212.5 units]",
+                        "10 March: [212.5 units, 0.25 mg]",
+                        "11 March: [212.5 units, 0.25 mg]",
+                        "12 March: [__, __]"),
                 boxes(new DemoPlan(2).view().door()));
         String page = part(new DemoPlan(2), "cartridges");
         assertTrue(page.contains("12.5 to 37.5 units"), page);
@@ -110,7 +119,9 @@ class PacketFiguresTest {
         plan.patientZone = ZoneId.of("Europe/London");
         TriggerView.Called called = plan.view().trigger().orElseThrow().called().orElseThrow();
         assertEquals("Sunday 14 March", plain(called.day().full()));
-        assertEquals(List.of("12:00 midnight (00:00)", "12:30 a.m. (00:30)"), called.alarms().stream().map(PacketFiguresTest::plain).toList());
+        assertEquals(
+                List.of("12:00 midnight (00:00)", "12:30 a.m. (00:30)"),
+                called.alarms().stream().map(PacketFiguresTest::plain).toList());
         String trigger = part(plan, "trigger");
         assertTrue(trigger.contains("at exactly 12:30 a.m. (00:30)"), trigger);
         assertTrue(trigger.contains("This is in the night between Saturday 13 March and Sunday 14 March."), trigger);
@@ -183,7 +194,10 @@ class PacketFiguresTest {
     @Test
     void printsTheClinicsOwnLinesWordForWord() throws Exception {
         String page = part(new DemoPlan(1), "trouble");
-        assertTrue(page.contains("evening pen (follitropin): Call the clinic before you take it. Never take two doses at once."), page);
+        assertTrue(
+                page.contains(
+                        "evening pen (follitropin): Call the clinic before you take it. Never take two doses at once."),
+                page);
         String calls = part(new DemoPlan(1), "calls");
         assertTrue(calls.contains("2 pounds in 24 hours or more"), calls);
         assertTrue(calls.contains("100.4 °F (38 °C) or more"), calls);
@@ -193,7 +207,14 @@ class PacketFiguresTest {
     @Test
     void listsTheSignsToCallFor() throws Exception {
         String calls = part(new DemoPlan(1), "calls");
-        for (String sign : List.of("swells", "throw up", "pain", "thirsty", "little or dark urine", "short of breath", "Your leg is red")) {
+        for (String sign : List.of(
+                "swells",
+                "throw up",
+                "pain",
+                "thirsty",
+                "little or dark urine",
+                "short of breath",
+                "Your leg is red")) {
             assertTrue(calls.contains(sign), sign);
         }
     }
@@ -202,7 +223,17 @@ class PacketFiguresTest {
     @Test
     void saysHowToKeepAndThrowAway() throws Exception {
         String page = part(new DemoPlan(1), "keeping");
-        for (String words : List.of("36 to 46 °F (2 to 8 °C)", "Never freeze it.", "28 days", "three quarters full", "does not leak", "stands firm", "tight lid", "Never flush", "recycl", "child")) {
+        for (String words : List.of(
+                "36 to 46 °F (2 to 8 °C)",
+                "Never freeze it.",
+                "28 days",
+                "three quarters full",
+                "does not leak",
+                "stands firm",
+                "tight lid",
+                "Never flush",
+                "recycl",
+                "child")) {
             assertTrue(page.contains(words), words);
         }
     }

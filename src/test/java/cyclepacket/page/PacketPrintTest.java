@@ -49,7 +49,8 @@ class PacketPrintTest {
 
     private static byte[] print(DemoPlan plan) throws IOException {
         DocumentFacts facts = new DocumentFacts("A packet", "A packet for a test", "en", DemoPlan.march(3), "test");
-        Checked<byte[]> pdf = Typesetter.open(DemoPlan.TEMPLATES).typeset(new Sheet(PacketRulesTest.xhtml(plan), facts, NONE));
+        Checked<byte[]> pdf =
+                Typesetter.open(DemoPlan.TEMPLATES).typeset(new Sheet(PacketRulesTest.xhtml(plan), facts, NONE));
         assertEquals(List.of(), pdf.findings());
         return pdf.value().orElseThrow();
     }
@@ -122,7 +123,9 @@ class PacketPrintTest {
             DemoPlan plan = new DemoPlan(1);
             plan.paper = paper;
             try (PDDocument document = Loader.loadPDF(print(plan))) {
-                long doors = Marks.of(document).stream().filter(page -> page.text.contains("WH, issue")).count();
+                long doors = Marks.of(document).stream()
+                        .filter(page -> page.text.contains("WH, issue"))
+                        .count();
                 assertEquals(1, doors);
             }
         }

@@ -64,7 +64,8 @@ class PacketRulesTest {
     }
 
     private static PageText named(String name) throws Exception {
-        return PageText.of(WRITTEN.computeIfAbsent(name, key -> xhtml(packetsByName().get(key))));
+        return PageText.of(
+                WRITTEN.computeIfAbsent(name, key -> xhtml(packetsByName().get(key))));
     }
 
     @ParameterizedTest
@@ -75,7 +76,8 @@ class PacketRulesTest {
 
     @Test
     void findsErrorProneFormsWhereThereAreSome() {
-        for (String bad : List.of("10U", "5 IU", "1.0 mg", ".5 mL", "10000 units", "75units", "qd", "a & b", "<10", "20 SC")) {
+        for (String bad :
+                List.of("10U", "5 IU", "1.0 mg", ".5 mL", "10000 units", "75units", "qd", "a & b", "<10", "20 SC")) {
             assertFalse(DoseLint.find(bad).isEmpty(), bad);
         }
     }
@@ -96,11 +98,13 @@ class PacketRulesTest {
         PageText page = named(name);
         for (String element : List.of("p", "li")) {
             for (Element text : page.all(element)) {
-                if (PageText.isInside(text, "head", "foot", "door-head", "door-foot", "write", "when", "contents", "banner")) {
+                if (PageText.isInside(
+                        text, "head", "foot", "door-head", "door-foot", "write", "when", "contents", "banner")) {
                     continue;
                 }
                 String read = PageText.text(text);
-                assertTrue(read.isEmpty() || ".?!:".indexOf(read.charAt(read.length() - 1)) >= 0 || isLabel(text), read);
+                assertTrue(
+                        read.isEmpty() || ".?!:".indexOf(read.charAt(read.length() - 1)) >= 0 || isLabel(text), read);
             }
         }
     }
@@ -131,7 +135,9 @@ class PacketRulesTest {
     @MethodSource("packets")
     void neverBreaksAnAmountFromItsUnit(String name) throws Exception {
         PageText page = named(name);
-        assertFalse(Pattern.compile("\\d (?:units?|mg|micrograms?|mm|cm)\\b").matcher(page.text()).find());
+        assertFalse(Pattern.compile("\\d (?:units?|mg|micrograms?|mm|cm)\\b")
+                .matcher(page.text())
+                .find());
         for (Element span : page.all("span")) {
             if (span.getAttribute("class").equals("amount")) {
                 assertTrue(PageText.text(span).contains("\u00a0"), PageText.text(span));
@@ -142,7 +148,9 @@ class PacketRulesTest {
     @ParameterizedTest
     @MethodSource("packets")
     void forecastsNeverPromise(String name) throws Exception {
-        assertFalse(Pattern.compile("(?i)\\bcertain(ly)?\\b").matcher(named(name).text()).find());
+        assertFalse(Pattern.compile("(?i)\\bcertain(ly)?\\b")
+                .matcher(named(name).text())
+                .find());
     }
 
     @ParameterizedTest
@@ -150,11 +158,31 @@ class PacketRulesTest {
     void keepsTheDoorPageDiscreet(String name) throws Exception {
         PageText page = named(name);
         Element door = page.part("door").get(0);
-        Element foot = page.all("div").stream().filter(div -> div.getAttribute("class").equals("door-foot")).findFirst().orElseThrow();
-        Element head = page.all("div").stream().filter(div -> div.getAttribute("class").equals("door-head")).findFirst().orElseThrow();
+        Element foot = page.all("div").stream()
+                .filter(div -> div.getAttribute("class").equals("door-foot"))
+                .findFirst()
+                .orElseThrow();
+        Element head = page.all("div").stream()
+                .filter(div -> div.getAttribute("class").equals("door-head"))
+                .findFirst()
+                .orElseThrow();
         String seen = PageText.text(door) + PageText.text(head) + PageText.text(foot);
-        for (String hidden : List.of("SM-04417", "Saltmarsh", "Hollis", "Wren", "1990", "7730418", "follitropin", "ganirelix", "gonadotropin", "rigger", "egg", "fertility")) {
-            assertFalse(seen.toLowerCase(java.util.Locale.ROOT).contains(hidden.toLowerCase(java.util.Locale.ROOT)), hidden);
+        for (String hidden : List.of(
+                "SM-04417",
+                "Saltmarsh",
+                "Hollis",
+                "Wren",
+                "1990",
+                "7730418",
+                "follitropin",
+                "ganirelix",
+                "gonadotropin",
+                "rigger",
+                "egg",
+                "fertility")) {
+            assertFalse(
+                    seen.toLowerCase(java.util.Locale.ROOT).contains(hidden.toLowerCase(java.util.Locale.ROOT)),
+                    hidden);
         }
         assertTrue(PageText.text(foot).matches("WH, issue \\d, code [A-Z0-9-]+"), PageText.text(foot));
         assertTrue(seen.contains("+1\u00a0207\u00a0555\u00a00177"), "the number to call");
@@ -186,7 +214,9 @@ class PacketRulesTest {
         page.all("th").forEach(th -> assertFalse(th.getAttribute("scope").isEmpty(), PageText.text(th)));
         page.all("svg").forEach(svg -> assertFalse(svg.getAttribute("alt").isBlank()));
         page.all("ol").forEach(ol -> assertTrue(ol.getElementsByTagName("li").getLength() <= 7, PageText.text(ol)));
-        page.all("li").forEach(li -> assertTrue(List.of("ol", "ul").contains(li.getParentNode().getNodeName())));
+        page.all("li")
+                .forEach(li -> assertTrue(
+                        List.of("ol", "ul").contains(li.getParentNode().getNodeName())));
     }
 
     @ParameterizedTest
@@ -196,7 +226,10 @@ class PacketRulesTest {
         assertEquals(List.of(), page.all("text"));
         for (Element example : page.all("p")) {
             if (example.getAttribute("class").equals("example")) {
-                String number = PageText.text(example).replaceAll("[^0-9.]+", " ").trim().split(" ")[0];
+                String number = PageText.text(example)
+                        .replaceAll("[^0-9.]+", " ")
+                        .trim()
+                        .split(" ")[0];
                 String rest = page.text().replace(PageText.text(example), "");
                 assertFalse(rest.matches("(?s).*(?<![\\d.])" + Pattern.quote(number) + "\u00a0units.*"), number);
             }
@@ -212,7 +245,10 @@ class PacketRulesTest {
         page.all("a").forEach(link -> assertTrue(link.getAttribute("href").startsWith("#")));
         for (Element link : page.all("a")) {
             String target = link.getAttribute("href").substring(1);
-            assertTrue(page.all("div").stream().anyMatch(div -> div.getAttribute("id").equals(target)), target);
+            assertTrue(
+                    page.all("div").stream()
+                            .anyMatch(div -> div.getAttribute("id").equals(target)),
+                    target);
         }
     }
 
@@ -231,7 +267,10 @@ class PacketRulesTest {
     void saysThatNothingStartsBeforeTheCall() throws Exception {
         PageText waiting = page(1, plan -> plan.startCalled = false);
         for (String running : List.of("head", "door-head")) {
-            Element head = waiting.all("div").stream().filter(div -> div.getAttribute("class").equals(running)).findFirst().orElseThrow();
+            Element head = waiting.all("div").stream()
+                    .filter(div -> div.getAttribute("class").equals(running))
+                    .findFirst()
+                    .orElseThrow();
             assertTrue(PageText.text(head).contains("Nothing starts before our call."), running);
         }
         assertFalse(page(1, plan -> {}).text().contains("Nothing starts before our call."));
@@ -240,9 +279,14 @@ class PacketRulesTest {
     @Test
     void givesNoTimeBeforeTheTriggerIsCalled() throws Exception {
         for (int issue = 1; issue <= 2; issue++) {
-            String trigger = PageText.text(page(issue, plan -> {}).part("trigger").get(0));
+            String trigger =
+                    PageText.text(page(issue, plan -> {}).part("trigger").get(0));
             assertTrue(trigger.contains("We will call you with the day and time."), trigger);
-            assertFalse(Pattern.compile("\\d:\\d\\d|March|p\\.m\\.|a\\.m\\.").matcher(trigger).find(), trigger);
+            assertFalse(
+                    Pattern.compile("\\d:\\d\\d|March|p\\.m\\.|a\\.m\\.")
+                            .matcher(trigger)
+                            .find(),
+                    trigger);
         }
     }
 }

@@ -14,7 +14,8 @@ import org.xml.sax.InputSource;
 
 /** A written page, taken apart for tests. */
 final class PageText {
-    private static final Set<String> BLOCKS = Set.of("p", "li", "h1", "h2", "h3", "th", "td", "div", "table", "tr", "ul", "ol");
+    private static final Set<String> BLOCKS =
+            Set.of("p", "li", "h1", "h2", "h3", "th", "td", "div", "table", "tr", "ul", "ol");
     private final Document document;
 
     private PageText(Document document) {
@@ -40,7 +41,9 @@ final class PageText {
 
     /** The elements below the one with this id. */
     List<Element> part(String id) {
-        return all("div").stream().filter(div -> div.getAttribute("id").equals(id)).toList();
+        return all("div").stream()
+                .filter(div -> div.getAttribute("id").equals(id))
+                .toList();
     }
 
     List<Element> parts() {

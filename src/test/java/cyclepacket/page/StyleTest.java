@@ -18,7 +18,9 @@ import org.junit.jupiter.api.Test;
 class StyleTest {
     private static List<Path> files(String... endings) throws IOException {
         try (Stream<Path> all = Files.walk(DemoPlan.TEMPLATES)) {
-            return all.filter(file -> Stream.of(endings).anyMatch(file.toString()::endsWith)).sorted().toList();
+            return all.filter(file -> Stream.of(endings).anyMatch(file.toString()::endsWith))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -69,7 +71,12 @@ class StyleTest {
     /** No shouting: words in capitals are only the few that the clinic's rules ask for. */
     @Test
     void avoidsBlocksOfCapitals() throws IOException {
-        TreeSet<String> capitals = new TreeSet<>(found("\\b([A-Z]{3,})\\b", "/en/card.properties", "/en/door.properties", "/en/medicine.properties", "/en/start.properties"));
+        TreeSet<String> capitals = new TreeSet<>(found(
+                "\\b([A-Z]{3,})\\b",
+                "/en/card.properties",
+                "/en/door.properties",
+                "/en/medicine.properties",
+                "/en/start.properties"));
         capitals.removeAll(List.of("REPLACES", "KEEP", "EXAMPLE"));
         assertEquals(new TreeSet<>(), capitals);
         assertEquals(List.of(), found("(text-transform|text-decoration:\\s*underline|font-style:\\s*italic)", ".css"));
@@ -82,7 +89,8 @@ class StyleTest {
             users.append(Files.readString(file));
         }
         try (Stream<Path> code = Files.walk(Path.of("src/main/java/cyclepacket"))) {
-            for (Path file : code.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    code.filter(path -> path.toString().endsWith(".java")).toList()) {
                 users.append(Files.readString(file));
             }
         }
@@ -98,7 +106,8 @@ class StyleTest {
             return true;
         }
         for (int dot = key.lastIndexOf('.'); dot > 0; dot = key.lastIndexOf('.', dot - 1)) {
-            if (users.contains("\"" + key.substring(0, dot + 1) + "\"") || users.contains("\"" + key.substring(0, dot) + "\"")) {
+            if (users.contains("\"" + key.substring(0, dot + 1) + "\"")
+                    || users.contains("\"" + key.substring(0, dot) + "\"")) {
                 return true;
             }
         }

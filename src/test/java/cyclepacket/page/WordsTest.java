@@ -19,10 +19,19 @@ class WordsTest {
     private static final Words WORDS = Words.of(ENGLISH);
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "187.5 units|187.5 units", "150.0 units|150 units", "1 units|1 unit", "0.25 mg|0.25 mg", "250 mcg|250 micrograms",
-        "1250 units|1,250 units", "1000000 units|1,000,000 units", "999 units|999 units", "10000.5 units|10,000.5 units"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "187.5 units|187.5 units",
+                "150.0 units|150 units",
+                "1 units|1 unit",
+                "0.25 mg|0.25 mg",
+                "250 mcg|250 micrograms",
+                "1250 units|1,250 units",
+                "1000000 units|1,000,000 units",
+                "999 units|999 units",
+                "10000.5 units|10,000.5 units"
+            })
     void writesAmountsWithoutTrailingZerosAndWithCommas(String dose, String read) {
         assertEquals(read.replace(' ', '\u00a0'), WORDS.amounts().amount(Dose.parse(dose)));
     }
@@ -36,8 +45,13 @@ class WordsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "00:00, 12:00 midnight (00:00)", "12:00, 12:00 noon (12:00)", "00:05, 12:05 a.m. (00:05)", "07:30, 7:30 a.m. (07:30)",
-        "12:30, 12:30 p.m. (12:30)", "19:30, 7:30 p.m. (19:30)", "23:59, 11:59 p.m. (23:59)"
+        "00:00, 12:00 midnight (00:00)",
+        "12:00, 12:00 noon (12:00)",
+        "00:05, 12:05 a.m. (00:05)",
+        "07:30, 7:30 a.m. (07:30)",
+        "12:30, 12:30 p.m. (12:30)",
+        "19:30, 7:30 p.m. (19:30)",
+        "23:59, 11:59 p.m. (23:59)"
     })
     void writesBothClocks(String time, String read) {
         assertEquals(read.replace(' ', '\u00a0'), WORDS.clock().time(LocalTime.parse(time)));
@@ -48,7 +62,9 @@ class WordsTest {
         Locale before = Locale.getDefault();
         Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
         try {
-            assertEquals("Friday\u00a012\u00a0March", WORDS.clock().day(LocalDate.of(2027, 3, 12)).full());
+            assertEquals(
+                    "Friday\u00a012\u00a0March",
+                    WORDS.clock().day(LocalDate.of(2027, 3, 12)).full());
             assertEquals("8:30\u00a0p.m.\u00a0(20:30)", WORDS.clock().time(LocalTime.of(20, 30)));
             assertEquals("17\u00a0April\u00a01990", WORDS.clock().dateAndYear(LocalDate.of(1990, 4, 17)));
         } finally {
