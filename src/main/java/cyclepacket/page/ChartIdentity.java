@@ -41,6 +41,7 @@ final class ChartIdentity {
                 .add("replaces", plan.replaces().map(issue -> words.fill("document.issue-number", "issue", "" + issue)).orElse(words.text("none")))
                 .add("state", words.text(source.draft() ? "document.draft" : "document.final"))
                 .add("program", source.programVersion())
+                .paired()
                 .build();
     }
 
@@ -53,6 +54,7 @@ final class ChartIdentity {
                 .add("zone", words.clock().zone(patient.zone()))
                 .add("clinic-zone", words.clock().zone(clinic.zone()))
                 .add("avoids", words.list(plan.avoid()))
+                .paired()
                 .build();
     }
 
