@@ -1,0 +1,61 @@
+package cyclepacket.actingout;
+
+import cyclepacket.plan.RecordLine;
+import java.util.List;
+
+/**
+ * One plan to compare, with one true world that its record was written from.
+ *
+ * @param seed makes the same case again
+ * @param truth the true content of each box, thousandths
+ */
+record Case(long seed, Pen pen, List<Box> boxes, List<Evening> evenings, List<Long> truth) {
+    static final String MEDICINE = "pen";
+
+    Case {
+        boxes = List.copyOf(boxes);
+        evenings = List.copyOf(evenings);
+        truth = List.copyOf(truth);
+    }
+
+    Story live(List<Long> contents) {
+        return Patient.live(pen, evenings, contents);
+    }
+
+    /** The record that a patient with these contents would have written. */
+    List<RecordLine> recordOf(Story story) {
+        return new Diary(pen, MEDICINE).of(story, evenings);
+    }
+
+    List<Long> allLeast() {
+        return boxes.stream().map(Box::least).toList();
+    }
+
+    List<Long> allMost() {
+        return boxes.stream().map(Box::most).toList();
+    }
+
+    boolean hasPast() {
+        return pastEvenings() > 0;
+    }
+
+    int pastEvenings() {
+        return (int) evenings.stream().filter(Evening::isPast).count();
+    }
+
+    /** The same case with only the first so many evenings lived. */
+    Case withPast(int count) {
+        List<Evening> shorter = new java.util.ArrayList<>();
+        for (int index = 0; index < evenings.size(); index++) {
+            Evening evening = evenings.get(index);
+            shorter.add(index < count ? evening : Evening.toCome(evening.date(), evening.settings()));
+        }
+        return new Case(seed, pen, boxes, shorter, truth);
+    }
+
+    /** Whether a person with these contents lives through the past without running out, and so can write this record. */
+    boolean isPossible(Story story) {
+        return story.firstShort().isEmpty()
+                || story.firstShort().get().isAfter(evenings.get(pastEvenings() - 1).date());
+    }
+}
