@@ -1,6 +1,8 @@
 package cyclepacket.actingout;
 
 import cyclepacket.plan.RecordLine;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -45,7 +47,7 @@ record Case(long seed, Pen pen, List<Box> boxes, List<Evening> evenings, List<Lo
 
     /** The same case with only the first so many evenings lived. */
     Case withPast(int count) {
-        List<Evening> shorter = new java.util.ArrayList<>();
+        List<Evening> shorter = new ArrayList<>();
         for (int index = 0; index < evenings.size(); index++) {
             Evening evening = evenings.get(index);
             shorter.add(index < count ? evening : Evening.toCome(evening.date(), evening.settings()));
@@ -55,7 +57,10 @@ record Case(long seed, Pen pen, List<Box> boxes, List<Evening> evenings, List<Lo
 
     /** Whether a person with these contents lives through the past without running out, and so can write this record. */
     boolean isPossible(Story story) {
-        return story.firstShort().isEmpty()
-                || story.firstShort().get().isAfter(evenings.get(pastEvenings() - 1).date());
+        return story.firstShort().filter(this::isPast).isEmpty();
+    }
+
+    boolean isPast(LocalDate date) {
+        return evenings.stream().anyMatch(evening -> evening.isPast() && evening.date().equals(date));
     }
 }
