@@ -1,0 +1,95 @@
+package cyclepacket.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A set of totals, as sorted closed stretches of whole thousandths that neither overlap nor touch. Unlike one range it
+ * keeps the gaps that in-use limits and readings leave.
+ */
+record Spans(List<Span> list) {
+    static final Spans NONE = new Spans(List.of());
+
+    /** Both ends belong to it. */
+    record Span(long least, long most) {
+        Span {
+            if (least > most) {
+                throw new IllegalArgumentException("least " + least + " is more than most " + most);
+            }
+        }
+    }
+
+    Spans {
+        list = List.copyOf(list);
+    }
+
+    static Spans of(long least, long most) {
+        return new Spans(List.of(new Span(least, most)));
+    }
+
+    boolean isEmpty() {
+        return list.isEmpty();
+    }
+
+    long min() {
+        return list.get(0).least();
+    }
+
+    long max() {
+        return list.get(list.size() - 1).most();
+    }
+
+    Spans with(long least, long most) {
+        List<Span> all = new ArrayList<>(list);
+        all.add(new Span(least, most));
+        return merged(all);
+    }
+
+    Spans with(Spans other) {
+        List<Span> all = new ArrayList<>(list);
+        all.addAll(other.list);
+        return merged(all);
+    }
+
+    private static Spans merged(List<Span> all) {
+        all.sort(Comparator.comparingLong(Span::least));
+        List<Span> merged = new ArrayList<>();
+        for (Span next : all) {
+            Span last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
+            if (last != null && next.least() <= last.most() + 1) {
+                merged.set(merged.size() - 1, new Span(last.least(), Math.max(last.most(), next.most())));
+            } else {
+                merged.add(next);
+            }
+        }
+        return new Spans(merged);
+    }
+
+    /** What lies from {@code least} to {@code most}, both included; empty when they cross. */
+    Spans between(long least, long most) {
+        List<Span> inside = new ArrayList<>();
+        for (Span span : list) {
+            long from = Math.max(span.least(), least);
+            long to = Math.min(span.most(), most);
+            if (from <= to) {
+                inside.add(new Span(from, to));
+            }
+        }
+        return new Spans(inside);
+    }
+
+    /** What is left without {@code least} to {@code most}, both included. */
+    Spans without(long least, long most) {
+        return least > most ? this : between(Long.MIN_VALUE, least - 1).with(between(most + 1, Long.MAX_VALUE));
+    }
+
+    /** Every total of this set plus every amount from {@code least} to {@code most}. */
+    Spans plus(long least, long most) {
+        List<Span> moved = new ArrayList<>();
+        for (Span span : list) {
+            moved.add(new Span(span.least() + least, span.most() + most));
+        }
+        return merged(moved);
+    }
+}
