@@ -54,7 +54,7 @@ final class Patient {
     }
 
     private static boolean picksUpThePen(Deed deed) {
-        return deed.does() != Does.MISSED && !(deed.does() == Does.UNKNOWN && deed.amount() == 0);
+        return deed.does() != Does.MISSED;
     }
 
     private void throwAwayWhatIsTooOld(LocalDate today, int setting) {
@@ -96,6 +96,10 @@ final class Patient {
     private long inject(LocalDate today, int setting, Deed deed, long dialled, List<Long> shown) {
         long wanted = deed.does() == Does.MISSED ? 0 : deed.does() == Does.UNKNOWN ? deed.amount() : dialled;
         long drawn = 0;
+        if (deed.does() == Does.UNKNOWN) {
+            // Nobody knows what came of it, but the pen was made ready: the clock of its container has started.
+            hand.load(today);
+        }
         while (drawn < wanted) {
             if (!hand.load(today)) {
                 shortBy += wanted - drawn;
