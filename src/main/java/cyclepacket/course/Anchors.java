@@ -62,7 +62,8 @@ public final class Anchors {
             doubts.add(new CourseDoubt(CourseDoubt.Kind.HOUR_ABSENT, true, pointer, name));
             return Optional.empty();
         }
-        Optional<ZonedDateTime> exact = LocalTimes.exact(local.get(), zone, moment.get().offset());
+        Optional<ZonedDateTime> exact =
+                LocalTimes.exact(local.get(), zone, moment.get().offset());
         if (exact.isEmpty()) {
             doubts.add(new CourseDoubt(kindOf(local.get(), zone), true, pointer, local.get() + " in " + zone));
         }
@@ -126,9 +127,7 @@ public final class Anchors {
 
     /** The date a mark names at the latest: an unknown T is one day after the most stimulation days. */
     public Optional<LocalDate> latestDate(DayMark mark) {
-        if (mark instanceof DayMark.FromAnchor counted
-                && counted.from().equals(Anchor.T)
-                && trigger.isEmpty()) {
+        if (mark instanceof DayMark.FromAnchor counted && counted.from().equals(Anchor.T) && trigger.isEmpty()) {
             return date(Anchor.S1)
                     .map(first -> first.plusDays(protocol.stimulationDays().most() + (long) counted.daysAfter()));
         }

@@ -49,7 +49,8 @@ final class CourseBuilder {
                 addDaily(row, next.map(DatedVisit::date));
             }
         }
-        doses.sort(Comparator.comparing((DatedDose dose) -> dose.at().toInstant()).thenComparingInt(DatedDose::row));
+        doses.sort(
+                Comparator.comparing((DatedDose dose) -> dose.at().toInstant()).thenComparingInt(DatedDose::row));
         return new Course(anchors, doses, visits, next, List.copyOf(doubts));
     }
 
@@ -60,7 +61,10 @@ final class CourseBuilder {
                 && mark.daysAfter() == 0;
         if (!onTrigger) {
             doubts.add(new CourseDoubt(
-                    CourseDoubt.Kind.EXACT_WITHOUT_TRIGGER, false, "/rows/" + index + "/at", row.firstDay().toString()));
+                    CourseDoubt.Kind.EXACT_WITHOUT_TRIGGER,
+                    false,
+                    "/rows/" + index + "/at",
+                    row.firstDay().toString()));
             return;
         }
         Optional<Trigger> trigger = anchors.trigger();
@@ -115,8 +119,8 @@ final class CourseBuilder {
         Optional<LocalDate> date = anchors.latestDate(mark);
         if (date.isEmpty()) {
             mark.anchor()
-                    .ifPresent(anchor -> doubts.add(new CourseDoubt(
-                            CourseDoubt.Kind.ANCHOR_UNDATED, true, "/anchors", anchor.code())));
+                    .ifPresent(anchor -> doubts.add(
+                            new CourseDoubt(CourseDoubt.Kind.ANCHOR_UNDATED, true, "/anchors", anchor.code())));
         }
         return date;
     }
@@ -159,7 +163,8 @@ final class CourseBuilder {
             if (date.isPresent()) {
                 ZonedDateTime at = LocalTimes.exact(
                                 date.get().atTime(visit.at()), files.clinic().zone(), Optional.empty())
-                        .orElse(ZonedDateTime.of(date.get(), visit.at(), files.clinic().zone()));
+                        .orElse(ZonedDateTime.of(
+                                date.get(), visit.at(), files.clinic().zone()));
                 dated.add(new DatedVisit(date.get(), visit.on().toString(), at, visit.what()));
             }
         }

@@ -3,6 +3,7 @@ package cyclepacket.ledger;
 import cyclepacket.quantity.Dose;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -15,20 +16,19 @@ final class ContainerSums {
     private final Timeline line;
     private final List<Container> containers;
     private final long step;
+    private final List<Boolean> explained;
     private final List<Ends> ends = new ArrayList<>();
     private final List<RecordDoubt> doubts = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
     private final List<Integer> proven = new ArrayList<>();
     private final List<Integer> unknowns = new ArrayList<>();
-    private final long[] slack;
-    private final List<Boolean> explained;
     private int nextReading;
 
     /** One number that was read: on which setting, and the totals it allows. */
     private record Reading(int draw, long least, long most, boolean isExact) {}
 
     /**
-     * @param step the smallest distance between two settings, in thousandths
+     * @param step the smallest distance between two settings
      * @param explained whether the n-th line of the record carries a reason and a name
      */
     ContainerSums(Timeline line, List<Container> containers, Dose step, List<Boolean> explained) {
@@ -36,7 +36,6 @@ final class ContainerSums {
         this.containers = List.copyOf(containers);
         this.step = step.milliUnits();
         this.explained = List.copyOf(explained);
-        slack = new long[containers.size() + 1];
         for (int index = 0; index < line.size(); index++) {
             collect(index, line.draw(index));
         }
@@ -68,70 +67,128 @@ final class ContainerSums {
     }
 
     private void solve() {
-        Ends before = Ends.start();
+        Branches before = Branches.start();
         for (int index = 0; index < containers.size(); index++) {
-            Ends forward = forward(index, before);
-            Ends solved = withRecord(index, before, forward);
-            ends.add(solved);
-            before = solved;
+            before = withRecord(index, before);
+            ends.add(before.union());
+            if (before.union().isKnown()) {
+                tightenBack(index);
+            }
         }
         if (nextReading < readings.size()) {
-            Reading extra = readings.get(nextReading);
-            doubt(RecordDoubt.Kind.NO_CONTAINER_LEFT, extra.draw(), line.draw(extra.draw()).date().toString());
+            int draw = readings.get(nextReading).draw();
+            doubt(
+                    RecordDoubt.Kind.NO_CONTAINER_LEFT,
+                    draw,
+                    line.draw(draw).date().toString());
         }
     }
 
-    /** A setting of which nobody knows how much was drawn adds its whole size to the most of the container in use. */
-    private Ends forward(int index, Ends before) {
+    private Branches withRecord(int index, Branches before) {
+        Branches forward = before.next(containers.get(index), unknowns, line);
+        Branches open = forward.without(proven, line);
+        if (nextReading == readings.size()) {
+            return open.isEmpty() ? neverEnded(forward) : open;
+        }
+        Reading reading = readings.get(nextReading);
+        Branches gone = open.before(reading.draw(), line);
+        boolean fits = !fitting(index, before, reading, true).isEmpty();
+        boolean later = !gone.isEmpty() && mayBeLater(index + 1, gone, reading);
+        if (!fits && later) {
+            // It ran dry on an evening when nobody looked: the number belongs to a later container.
+            return gone;
+        }
+        if (later) {
+            doubt(
+                    RecordDoubt.Kind.READING_UNCLEAR,
+                    reading.draw(),
+                    "container " + (index + 1) + " or " + (index + 2) + " on "
+                            + line.draw(reading.draw()).date());
+        }
+        nextReading++;
+        return read(index, before, reading);
+    }
+
+    /** Whether a container after one that ended unseen can be the one that was read. */
+    private boolean mayBeLater(int index, Branches before, Reading reading) {
+        if (index >= containers.size()) {
+            return false;
+        }
+        if (!fitting(index, before, reading, true).isEmpty()) {
+            return true;
+        }
+        Branches gone = before.next(containers.get(index), unknowns, line)
+                .without(proven, line)
+                .before(reading.draw(), line);
+        return !gone.isEmpty() && mayBeLater(index + 1, gone, reading);
+    }
+
+    /** The totals that both the reading and this container's contents allow. */
+    private Spans fitting(int index, Branches before, Reading reading, boolean withinInUseDays) {
         Container container = containers.get(index);
-        long least = container.least().milliUnits();
-        long most = container.most().milliUnits();
-        Ends forward = before.next(least, most, container.opened(), line);
-        while (!unknowns.isEmpty() && isInUse(forward, unknowns.get(0))) {
-            most = Math.addExact(most, line.draw(unknowns.remove(0)).unknown().milliUnits());
-            forward = before.next(least, most, container.opened(), line);
+        Spans fitting = Spans.NONE;
+        for (Map.Entry<Integer, Ends> branch : before.byMet().entrySet()) {
+            long most = container.most().milliUnits() + unknownBefore(branch.getKey(), reading.draw());
+            for (Opening opening : Opening.all(branch.getValue(), container.opened(), line)) {
+                if (!withinInUseDays || opening.isUsableOn(reading.draw())) {
+                    Spans reach = opening.totals().plus(container.least().milliUnits(), most);
+                    fitting = fitting.with(reach.between(reading.least(), reading.most()));
+                }
+            }
         }
-        return forward;
+        return fitting;
     }
 
-    private boolean isInUse(Ends forward, int unknown) {
-        boolean stoppedEarlier =
-                nextReading < readings.size() && readings.get(nextReading).draw() <= unknown;
-        return !stoppedEarlier && forward.max() >= line.draw(unknown).before().milliUnits();
-    }
-
-    private Ends withRecord(int index, Ends before, Ends forward) {
-        slack[index] = slackOf(before, forward);
-        if (nextReading < readings.size() && canBe(readings.get(nextReading), forward)) {
-            return read(index, before, forward, readings.get(nextReading++));
-        }
-        Ends left = forward.without(proven, line);
-        if (!left.empty().isEmpty() || !left.limits().isEmpty()) {
-            return left;
-        }
-        return neverEnded(forward);
-    }
-
-    /** What nobody saw drawn while this container may have been in use: its fill may be misjudged by so much. */
-    private long slackOf(Ends before, Ends forward) {
+    /** What nobody saw drawn in the unknown settings from number {@code met} on that lie before setting {@code draw}. */
+    private long unknownBefore(int met, int draw) {
         long sum = 0;
-        for (int index = 0; index < line.size(); index++) {
-            Draw draw = line.draw(index);
-            boolean mayBeInUse = before.min() < draw.after().milliUnits()
-                    && forward.max() >= draw.before().milliUnits();
-            sum = Math.addExact(sum, mayBeInUse ? draw.unknown().milliUnits() : 0);
+        for (int index = met; index < unknowns.size() && unknowns.get(index) < draw; index++) {
+            sum = Math.addExact(sum, line.draw(unknowns.get(index)).unknown().milliUnits());
         }
         return sum;
     }
 
-    /** A container that surely ran dry earlier, on an evening when nobody looked, is not the one that was read. */
-    private boolean canBe(Reading reading, Ends forward) {
-        long start = line.draw(reading.draw()).before().milliUnits();
-        return !forward.empty().isEmpty() && forward.empty().max() + step >= start;
+    private Branches read(int index, Branches before, Reading reading) {
+        Spans inTime = fitting(index, before, reading, true);
+        Spans anyTime = fitting(index, before, reading, false);
+        if (anyTime.isEmpty() && !isNear(index, before, reading)) {
+            doubt(RecordDoubt.Kind.FILL_IMPOSSIBLE, reading.draw(), fillText(index, before.union(), reading));
+        } else if (inTime.isEmpty() && !anyTime.isEmpty()) {
+            String what = "container " + (index + 1) + " on "
+                    + line.draw(reading.draw()).date();
+            doubt(RecordDoubt.Kind.PAST_IN_USE, reading.draw(), what);
+        }
+        Spans allowed = reading.isExact() || anyTime.isEmpty()
+                ? Spans.of(reading.least(), reading.most())
+                : inTime.isEmpty() ? anyTime : inTime;
+        int met = (int) unknowns.stream().filter(draw -> draw < reading.draw()).count();
+        return Branches.of(met, new Ends(allowed, new TreeMap<>(), OptionalInt.of(reading.draw())));
     }
 
-    private Ends neverEnded(Ends forward) {
-        long beyond = forward.max();
+    /** A reading up to one step outside what the size can hold is taken as read. */
+    private boolean isNear(int index, Branches before, Reading reading) {
+        Container container = containers.get(index);
+        int met = before.byMet().firstKey();
+        long least = reading.least() - before.union().max();
+        long most = reading.most() - before.union().min();
+        return most >= container.least().milliUnits() - step
+                && least <= container.most().milliUnits() + unknownBefore(met, reading.draw()) + step;
+    }
+
+    private String fillText(int index, Ends before, Reading reading) {
+        Container container = containers.get(index);
+        Dose low = new Dose(
+                Math.max(reading.least() - before.max(), 0), container.label().unit());
+        Dose high = new Dose(
+                Math.max(reading.most() - before.min(), 0), container.label().unit());
+        String fill = low.equals(high) ? low.toString() : low.number().toPlainString() + " to " + high;
+        return "container " + container.number() + " gave " + fill + ", and one labelled " + container.label()
+                + " gives " + container.least().number().toPlainString() + " to " + container.most();
+    }
+
+    private Branches neverEnded(Branches forward) {
+        Ends all = forward.union();
+        long beyond = all.max();
         int contradiction = -1;
         for (int index : proven) {
             if (line.start(index) <= beyond && beyond < line.endExclusive(index)) {
@@ -140,81 +197,31 @@ final class ContainerSums {
             }
         }
         if (contradiction >= 0) {
-            doubt(
-                    RecordDoubt.Kind.NO_END_WRITTEN,
-                    contradiction,
-                    line.draw(contradiction).after().toString());
+            String drawn = line.draw(contradiction).after().toString();
+            doubt(RecordDoubt.Kind.NO_END_WRITTEN, contradiction, drawn);
         }
-        return new Ends(Spans.of(beyond, beyond), new TreeMap<>(), OptionalInt.empty());
+        return Branches.of(
+                forward.byMet().lastKey(), new Ends(Spans.of(beyond, beyond), new TreeMap<>(), OptionalInt.empty()));
     }
 
-    private Ends read(int index, Ends before, Ends forward, Reading reading) {
-        Container container = containers.get(index);
-        long leastFill = reading.least() - before.max();
-        long mostFill = reading.most() - before.min();
-        long least = container.least().milliUnits();
-        long most = Math.addExact(container.most().milliUnits(), slack[index]);
-        Spans allowed = Spans.of(reading.least(), reading.most());
-        Spans possible = before.all().plus(least, most).between(reading.least(), reading.most());
-        boolean fits = !possible.isEmpty();
-        boolean nearly = mostFill >= least - step && leastFill <= most + step;
-        if (!fits && !nearly) {
-            doubt(RecordDoubt.Kind.FILL_IMPOSSIBLE, reading.draw(), fillText(container, leastFill, mostFill));
-        }
-        noteUseAfterLimit(before, container, reading);
-        Ends read = new Ends(
-                fits && !reading.isExact() ? possible : allowed, new TreeMap<>(), OptionalInt.of(reading.draw()));
-        if (fits || nearly) {
-            tighten(index - 1, read, least, most, fits ? 0 : step);
-        }
-        return read;
-    }
-
-    private static String fillText(Container container, long leastFill, long mostFill) {
-        Dose low = new Dose(Math.max(leastFill, 0), container.label().unit());
-        Dose high = new Dose(Math.max(mostFill, 0), container.label().unit());
-        String fill = low.equals(high) ? low.toString() : low + " to " + high;
-        return "container " + container.number() + ": " + fill + " from one labelled " + container.label()
-                + " (" + container.least() + " to " + container.most() + ")";
-    }
-
-    private void noteUseAfterLimit(Ends before, Container container, Reading reading) {
-        for (int index = 0; index <= reading.draw(); index++) {
-            boolean latestOpening = before.max() < line.endExclusive(index);
-            if (latestOpening) {
-                OptionalInt cut = line.firstPastLimit(
-                        container.opened().orElse(line.draw(index).date()));
-                if (cut.isPresent() && cut.getAsInt() <= reading.draw()) {
-                    doubt(
-                            RecordDoubt.Kind.PAST_IN_USE,
-                            reading.draw(),
-                            "container " + container.number() + " on "
-                                    + line.draw(reading.draw()).date());
-                }
+    /** The containers before a reading gave what is left of its total once the later ones' possible fills are off. */
+    private void tightenBack(int read) {
+        Ends after = ends.get(read);
+        for (int index = read - 1; index >= 0 && !ends.get(index).isKnown(); index--) {
+            Container next = containers.get(index + 1);
+            long unknown = unknownBefore(0, ends.get(read).readAt().orElseThrow());
+            long least = after.min() - next.most().milliUnits() - unknown;
+            long most = after.max() - next.least().milliUnits();
+            Ends narrower = ends.get(index).within(least, most);
+            if (narrower.isEmpty()) {
+                // The reading lies up to one step outside, so the bounds it gives are as wide again.
+                narrower = ends.get(index).within(least - step, most + step);
+            }
+            if (narrower.isEmpty() || !narrower.limits().isEmpty()) {
                 return;
             }
-        }
-    }
-
-    /** The containers before a reading gave what is left of the total once this one's possible fills are taken off. */
-    private void tighten(int index, Ends after, long least, long most, long tolerance) {
-        if (index < 0 || ends.get(index).isKnown()) {
-            return;
-        }
-        Ends narrower = ends.get(index).within(after.min() - most - tolerance, after.max() - least + tolerance);
-        boolean hasAny = !narrower.empty().isEmpty() || !narrower.limits().isEmpty();
-        if (!hasAny) {
-            return;
-        }
-        ends.set(index, narrower);
-        if (narrower.limits().isEmpty()) {
-            Container container = containers.get(index);
-            tighten(
-                    index - 1,
-                    narrower,
-                    container.least().milliUnits(),
-                    Math.addExact(container.most().milliUnits(), slack[index]),
-                    tolerance);
+            ends.set(index, narrower);
+            after = narrower;
         }
     }
 

@@ -26,12 +26,12 @@ public record Covered(
         Objects.requireNonNull(shortAtMost, "shortAtMost");
     }
 
-    static Covered of(List<Draw> draws, Dose leastTotal, Dose mostTotal) {
+    static Covered of(List<Evening> evenings, List<Draw> draws, Dose leastTotal, Dose mostTotal) {
         Optional<LocalDate> firstShort = firstBeyond(draws, leastTotal);
         Dose needed = draws.isEmpty() ? leastTotal : draws.get(draws.size() - 1).after();
         return new Covered(
-                lastWithin(draws, firstShort),
-                lastWithin(draws, firstBeyond(draws, mostTotal)),
+                lastWithin(evenings, firstShort),
+                lastWithin(evenings, firstBeyond(draws, mostTotal)),
                 firstShort,
                 needed.isMoreThan(leastTotal) ? needed.minus(leastTotal) : Dose.zero(leastTotal.unit()));
     }
@@ -43,9 +43,9 @@ public record Covered(
                 .findFirst();
     }
 
-    private static Optional<LocalDate> lastWithin(List<Draw> draws, Optional<LocalDate> firstShort) {
-        return draws.stream()
-                .map(Draw::date)
+    private static Optional<LocalDate> lastWithin(List<Evening> evenings, Optional<LocalDate> firstShort) {
+        return evenings.stream()
+                .map(Evening::date)
                 .filter(date -> firstShort.isEmpty() || date.isBefore(firstShort.get()))
                 .reduce((earlier, later) -> later);
     }

@@ -20,11 +20,10 @@ public final class DoseSplit {
         if (dose.isZero() || !dose.isMultipleOf(dial.step())) {
             return List.of();
         }
-        List<Dose> settings =
-                switch (rule) {
-                    case EQUAL -> equal(dose, dial);
-                    case FULL_DIAL_FIRST -> fullDialFirst(dose, dial);
-                };
+        List<Dose> settings = switch (rule) {
+            case EQUAL -> equal(dose, dial);
+            case FULL_DIAL_FIRST -> fullDialFirst(dose, dial);
+        };
         return settings.stream().allMatch(dial::has) ? settings : List.of();
     }
 

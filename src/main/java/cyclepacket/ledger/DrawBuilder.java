@@ -75,7 +75,8 @@ final class DrawBuilder {
     }
 
     private void addEvening(LocalDate day, List<DatedDose> doses, List<Integer> ownLines) {
-        List<Dose> planned = doses.stream().flatMap(dose -> settings(dose.amount()).stream()).toList();
+        List<Dose> planned =
+                doses.stream().flatMap(dose -> settings(dose.amount()).stream()).toList();
         List<Dose> dialled = new ArrayList<>();
         Tally tally = new Tally();
         for (int index : ownLines) {
@@ -125,7 +126,8 @@ final class DrawBuilder {
         }
         List<Dose> split = medicine.device()
                 .pen()
-                .map(pen -> DoseSplit.settings(dose, pen.dial(), files.clinic().rules().splitDose()))
+                .map(pen -> DoseSplit.settings(
+                        dose, pen.dial(), files.clinic().rules().splitDose()))
                 .orElse(List.of());
         // A dose that no dial can set is refused by a rule of its own; the sums still show what it would need.
         return split.isEmpty() ? List.of(dose) : split;
@@ -161,9 +163,8 @@ final class DrawBuilder {
             total = total.plus(line.lost().orElse(Dose.zero(medicine.unit())));
             return;
         }
-        Optional<Dose> order = line.setting() > planned.size()
-                ? Optional.empty()
-                : Optional.of(planned.get(line.setting() - 1));
+        Optional<Dose> order =
+                line.setting() > planned.size() ? Optional.empty() : Optional.of(planned.get(line.setting() - 1));
         Draw draw = medicine.device()
                 .pen()
                 .map(pen -> penDraw(index, line, order, pen))
@@ -183,9 +184,13 @@ final class DrawBuilder {
             doubt(RecordDoubt.Kind.NOT_CONFIRMED, index, stops.get(0).window().toString());
         }
         boolean offDial = pen.window() == Window.LEFT
-                && setting.stopWindows().stream().anyMatch(shown -> !shown.isMultipleOf(pen.dial().step()));
+                && setting.stopWindows().stream()
+                        .anyMatch(shown -> !shown.isMultipleOf(pen.dial().step()));
         if (offDial) {
-            doubt(RecordDoubt.Kind.WINDOW_OFF_DIAL, index, setting.stopWindows().get(0).toString());
+            doubt(
+                    RecordDoubt.Kind.WINDOW_OFF_DIAL,
+                    index,
+                    setting.stopWindows().get(0).toString());
         }
         return new Draw(
                 line.date(),

@@ -1,6 +1,5 @@
 package cyclepacket.ledger;
 
-import cyclepacket.ledger.Spans.Span;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -45,46 +44,28 @@ record Ends(Spans empty, TreeMap<Integer, Long> limits, OptionalInt readAt) {
         return readAt.isPresent();
     }
 
-    /**
-     * The next container, from what this one leaves open. It is opened with the first setting that goes beyond this
-     * one's total; past its in-use days it is left and its rest is lost. Both sums rise with every content, so the
-     * extremes of the result come from the extremes of the contents.
-     *
-     * @param least the least it gives
-     * @param most the most it gives, in sums that may have counted more than was drawn
-     */
-    Ends next(long least, long most, Optional<LocalDate> opened, Timeline line) {
-        Spans empty = Spans.NONE;
-        TreeMap<Integer, Long> limits = new TreeMap<>();
-        Spans before = all();
-        int index = 0;
-        while (index < line.size()) {
-            int last = line.lastOfEvening(index);
-            Spans openings = before.between(line.start(index), line.endExclusive(last) - 1);
-            OptionalInt cut = line.firstPastLimit(opened.orElse(line.draw(index).date()));
-            for (Span span : openings.list()) {
-                empty = empty.with(emptied(span, least, most, cut, line, limits));
-            }
-            index = last + 1;
-        }
-        Spans unopened = before.between(line.total(), Long.MAX_VALUE);
-        for (Span span : unopened.list()) {
-            empty = empty.with(span.least() + least, span.most() + most);
-        }
-        return new Ends(empty, limits, OptionalInt.empty());
+    /** Without any way to end. */
+    static Ends none() {
+        return new Ends(Spans.NONE, new TreeMap<>(), OptionalInt.empty());
     }
 
-    private static Spans emptied(
-            Span opening, long least, long most, OptionalInt cut, Timeline line, TreeMap<Integer, Long> limits) {
-        Spans reach = Spans.of(opening.least() + least, opening.most() + most);
-        if (cut.isEmpty()) {
-            return reach;
-        }
-        long limit = line.draw(cut.getAsInt()).before().milliUnits();
-        if (reach.max() >= limit) {
-            limits.put(cut.getAsInt(), limit);
-        }
-        return reach.between(Long.MIN_VALUE, limit - 1);
+    boolean isEmpty() {
+        return empty.isEmpty() && limits.isEmpty();
+    }
+
+    /** Every end of both. */
+    Ends or(Ends other) {
+        TreeMap<Integer, Long> both = new TreeMap<>(limits);
+        both.putAll(other.limits);
+        return new Ends(empty.with(other.empty), both, readAt.isPresent() ? readAt : other.readAt);
+    }
+
+    /** Only ends before setting {@code index}: run dry earlier, or left before it. */
+    Ends before(int index, Timeline line) {
+        return new Ends(
+                empty.between(Long.MIN_VALUE, line.start(index) - 1),
+                new TreeMap<>(limits.headMap(index, true)),
+                OptionalInt.empty());
     }
 
     /** Without the settings in which the record proves that nothing ended. */

@@ -37,8 +37,7 @@ final class LedgerBuilder {
     }
 
     private Timeline timeline(List<Draw> draws) {
-        int openedDays =
-                medicine.device().pen().map(CartridgePen::openedDays).orElse(0);
+        int openedDays = medicine.device().pen().map(CartridgePen::openedDays).orElse(0);
         return new Timeline(draws, openedDays, rules.inUseDayOne());
     }
 
@@ -72,7 +71,7 @@ final class LedgerBuilder {
                 days,
                 lines,
                 drawn.draws(),
-                Covered.of(drawn.draws(), total, total),
+                Covered.of(drawn.evenings(), drawn.draws(), total, total),
                 List.of(),
                 drawn.doubts());
     }
@@ -82,14 +81,18 @@ final class LedgerBuilder {
         List<Ends> ends = sums.ends();
         List<RecordDoubt> doubts = new ArrayList<>(drawn.doubts());
         doubts.addAll(sums.doubts());
-        Dose leastTotal = ends.isEmpty() ? Dose.zero(unit) : dose(ends.get(ends.size() - 1).min());
-        Dose mostTotal = ends.isEmpty() ? Dose.zero(unit) : dose(ends.get(ends.size() - 1).max());
+        Dose leastTotal = ends.isEmpty()
+                ? Dose.zero(unit)
+                : dose(ends.get(ends.size() - 1).min());
+        Dose mostTotal = ends.isEmpty()
+                ? Dose.zero(unit)
+                : dose(ends.get(ends.size() - 1).max());
         return new MedicineLedger(
                 medicine,
                 days(ends),
                 lines(ends, pen),
                 line.draws(),
-                Covered.of(line.draws(), leastTotal, mostTotal),
+                Covered.of(drawn.evenings(), line.draws(), leastTotal, mostTotal),
                 lookUp(ends, pen),
                 doubts);
     }
@@ -129,9 +132,14 @@ final class LedgerBuilder {
 
     private Owed owed(Draw draw, Spans totals, boolean isRead) {
         long before = draw.before().milliUnits();
-        long end = isRead ? before + draw.dialled().milliUnits() : draw.after().milliUnits();
-        long most = end - Math.max(totals.min(), before);
-        long least = Math.max(0, end - totals.max());
+        long whole = before + draw.dialled().milliUnits();
+        long after = draw.after().milliUnits();
+        // Medicine lost in the same setting may have left the old container or the new one: both ends count.
+        long soonest = isRead ? whole : Math.min(whole, after);
+        long latest = isRead ? whole : Math.max(whole, after);
+        long most =
+                Math.min(latest - Math.max(totals.min(), before), draw.dialled().milliUnits());
+        long least = Math.max(0, soonest - totals.max());
         // The set of totals ends one thousandth before the setting does: what is owed starts just above zero.
         boolean aboveZero = least <= 1 && most > least;
         return new Owed(aboveZero ? dose(0) : dose(Math.min(least, most)), dose(most), aboveZero);
@@ -142,8 +150,7 @@ final class LedgerBuilder {
         Ends before = Ends.start();
         for (int index = 0; index < containers.size(); index++) {
             Ends own = ends.get(index);
-            Optional<LocalDate> firstOpening =
-                    containers.get(index).opened().or(openings(before.min()));
+            Optional<LocalDate> firstOpening = containers.get(index).opened().or(openings(before.min()));
             List<Ends.Outcome> outcomes = own.outcomes(line);
             Optional<LocalDate> firstEnd = outcomes.stream()
                     .map(outcome -> line.draw(outcome.draw()).date())
@@ -215,7 +222,8 @@ final class LedgerBuilder {
         Owed owed = owed(draw, outcome.totals(), false);
         for (Dose fromNext : marks.each(owed)) {
             if (!fromNext.isMoreThan(draw.dialled())) {
-                Dose window = pen.window() == Window.OWED ? fromNext : draw.dialled().minus(fromNext);
+                Dose window =
+                        pen.window() == Window.OWED ? fromNext : draw.dialled().minus(fromNext);
                 rows.add(row(index, outcome.draw(), window, fromNext, pen.dial()));
             }
         }

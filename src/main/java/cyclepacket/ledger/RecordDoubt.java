@@ -45,6 +45,8 @@ public record RecordDoubt(Kind kind, int line, boolean isExplained, String subje
         LOSS_WITH_STOP,
         /** The number in the window means a fill that this size cannot have. */
         FILL_IMPOSSIBLE,
+        /** The number can belong to this container, or to the next one if this ended when nobody looked. */
+        READING_UNCLEAR,
         /** More was drawn without a stop than the container can hold. */
         NO_END_WRITTEN,
         /** More containers ended than are at home. */

@@ -28,10 +28,8 @@ record RecordedSetting(
             DoseUnit unit,
             BiConsumer<RecordDoubt.Kind, String> doubt) {
         Dose zero = Dose.zero(unit);
-        Dose dialled = line.dialled()
-                .or(() -> ordered)
-                .or(() -> line.given().known())
-                .orElse(zero);
+        Dose dialled =
+                line.dialled().or(() -> ordered).or(() -> line.given().known()).orElse(zero);
         Dose lost = line.lost().orElse(zero);
         List<Dose> stops = stopWindows(line, window, dialled, doubt);
         boolean proves = stops.isEmpty() && provesNoEnd(line, window);
@@ -50,8 +48,7 @@ record RecordedSetting(
         } else if (given.plus(lost).isLessThan(least)) {
             doubt.accept(RecordDoubt.Kind.GIVEN_BELOW_OLD, given + " where " + least + " came out");
         }
-        return new RecordedSetting(
-                dialled, given.plus(lost).max(least), Optional.of(given), zero, proves, stops);
+        return new RecordedSetting(dialled, given.plus(lost).max(least), Optional.of(given), zero, proves, stops);
     }
 
     private static Dose given(
@@ -63,7 +60,8 @@ record RecordedSetting(
         Optional<Dose> known = line.given().known();
         if (known.isEmpty() && !proves) {
             doubt.accept(
-                    stopped ? RecordDoubt.Kind.WINDOW_WITHOUT_GIVEN : RecordDoubt.Kind.SAYS_NOTHING, dialled.toString());
+                    stopped ? RecordDoubt.Kind.WINDOW_WITHOUT_GIVEN : RecordDoubt.Kind.SAYS_NOTHING,
+                    dialled.toString());
         }
         return known.orElse(dialled);
     }
@@ -71,9 +69,10 @@ record RecordedSetting(
     /** A number of zero alone proves it on a pen that shows what is owed; having dialled it all does on the other. */
     private static boolean provesNoEnd(RecordLine line, Window window) {
         return switch (window) {
-            case OWED -> !line.windows().isEmpty()
-                    && line.windows().stream().allMatch(Dose::isZero)
-                    && line.plunger().filter(Plunger.NOT_END::equals).isEmpty();
+            case OWED ->
+                !line.windows().isEmpty()
+                        && line.windows().stream().allMatch(Dose::isZero)
+                        && line.plunger().filter(Plunger.NOT_END::equals).isEmpty();
             case LEFT -> line.dialled().isPresent() && line.windows().isEmpty();
         };
     }

@@ -51,7 +51,8 @@ final class Timeline {
     /** The last setting of the evening that setting {@code index} belongs to. */
     int lastOfEvening(int index) {
         int last = index;
-        while (last + 1 < size() && draws.get(last + 1).date().equals(draws.get(index).date())) {
+        while (last + 1 < size()
+                && draws.get(last + 1).date().equals(draws.get(index).date())) {
             last++;
         }
         return last;

@@ -19,7 +19,8 @@ public record Anchor(String code) {
     public Anchor {
         Objects.requireNonNull(code, "code");
         if (!FORM.matcher(code).matches()) {
-            throw new Refusal("\"" + code + "\" is not an anchor", "write capital letters, for example S1, CD1, T or R");
+            throw new Refusal(
+                    "\"" + code + "\" is not an anchor", "write capital letters, for example S1, CD1, T or R");
         }
     }
 

@@ -18,7 +18,9 @@ public record Dial(Dose least, Dose step, Dose most) {
         Objects.requireNonNull(step, "step");
         Objects.requireNonNull(most, "most");
         if (step.isZero() || least.isZero()) {
-            throw new Refusal("a dial starts above zero and moves by more than zero", "copy least and step from the device's leaflet");
+            throw new Refusal(
+                    "a dial starts above zero and moves by more than zero",
+                    "copy least and step from the device's leaflet");
         }
         if (!least.isMultipleOf(step) || !most.isMultipleOf(step) || least.isMoreThan(most)) {
             throw new Refusal(

@@ -34,12 +34,10 @@ public record Pharmacy(
             throw new cyclepacket.quantity.Refusal("a pharmacy ships on at least one day", "list its shipping days");
         }
         if (arrivesAfterWorkingDays < 0 || arrivesAfterWorkingDays > 30) {
-            throw new cyclepacket.quantity.Refusal(
-                    "arrives-after-working-days is from 0 to 30", "ask the pharmacy");
+            throw new cyclepacket.quantity.Refusal("arrives-after-working-days is from 0 to 30", "ask the pharmacy");
         }
         if (authorisationWorkingDays < 0 || authorisationWorkingDays > 60) {
-            throw new cyclepacket.quantity.Refusal(
-                    "authorisation-working-days is from 0 to 60", "ask the payer");
+            throw new cyclepacket.quantity.Refusal("authorisation-working-days is from 0 to 60", "ask the payer");
         }
     }
 }

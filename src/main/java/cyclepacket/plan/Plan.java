@@ -111,7 +111,8 @@ public record Plan(
             Objects.requireNonNull(time, "time");
             Objects.requireNonNull(offset, "offset");
             if (offset.isPresent() && time.isEmpty()) {
-                throw new Refusal("an offset without a time says nothing", "write date and time, for example 2027-03-15T08:30");
+                throw new Refusal(
+                        "an offset without a time says nothing", "write date and time, for example 2027-03-15T08:30");
             }
         }
 

@@ -37,7 +37,9 @@ public record Protocol(
     public record StimulationDays(int least, int usual, int most) {
         public StimulationDays {
             if (least < 1 || least > usual || usual > most || most > 60) {
-                throw new Refusal("least, usual and most days rise and lie between 1 and 60", "write for example {least: 8, usual: 10, most: 13}");
+                throw new Refusal(
+                        "least, usual and most days rise and lie between 1 and 60",
+                        "write for example {least: 8, usual: 10, most: 13}");
             }
         }
     }

@@ -52,12 +52,17 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
         }
         BigDecimal plain = number.stripTrailingZeros();
         if (plain.scale() > DECIMALS) {
-            throw new Refusal("an amount has at most three decimals", "write the amount that was ordered, digit by digit");
+            throw new Refusal(
+                    "an amount has at most three decimals", "write the amount that was ordered, digit by digit");
         }
         if (plain.precision() - plain.scale() > 10) {
             throw new Refusal("an amount this large is out of range", "write an amount from 0 to 1,000,000,000");
         }
-        return new Dose(plain.setScale(DECIMALS, RoundingMode.UNNECESSARY).unscaledValue().longValueExact(), unit);
+        return new Dose(
+                plain.setScale(DECIMALS, RoundingMode.UNNECESSARY)
+                        .unscaledValue()
+                        .longValueExact(),
+                unit);
     }
 
     public static Dose zero(DoseUnit unit) {

@@ -19,7 +19,8 @@ public record Money(long hundredths) implements Comparable<Money> {
     public static Money of(BigDecimal price) {
         BigDecimal plain = price.stripTrailingZeros();
         if (plain.scale() > 2 || plain.precision() - plain.scale() > 9) {
-            throw new Refusal("a price has at most two decimals and nine digits before them", "write for example 315.50");
+            throw new Refusal(
+                    "a price has at most two decimals and nine digits before them", "write for example 315.50");
         }
         return new Money(
                 plain.setScale(2, RoundingMode.UNNECESSARY).unscaledValue().longValueExact());

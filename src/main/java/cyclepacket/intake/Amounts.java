@@ -1,0 +1,71 @@
+package cyclepacket.intake;
+
+import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.DoseRange;
+import cyclepacket.quantity.DoseUnit;
+import java.util.List;
+import java.util.Optional;
+
+/** Amounts of one medicine: a bare number, or a number with the medicine's own unit. No unit is ever converted. */
+final class Amounts {
+    private final String medicine;
+    private final Optional<DoseUnit> unit;
+
+    /**
+     * @param unit empty when the medicine file does not say it; then no amount can be read, and that file's own finding
+     *     says why
+     */
+    Amounts(String medicine, Optional<DoseUnit> unit) {
+        this.medicine = medicine;
+        this.unit = unit;
+    }
+
+    Part<Dose> read(Field field) {
+        if (unit.isEmpty()) {
+            return Part.absent();
+        }
+        return field.isText()
+                ? withUnit(field)
+                : field.attempt("AMOUNT-INVALID", field.number(), n -> Dose.of(n, unit.get()));
+    }
+
+    Part<DoseRange> range(Field field) {
+        Part<List<Dose>> ends = field.pair(this::read);
+        return Part.whole(
+                field, () -> new DoseRange(ends.get().get(0), ends.get().get(1)));
+    }
+
+    private Part<Dose> withUnit(Field field) {
+        String text = field.text().get();
+        int space = text.indexOf(' ');
+        String number = space < 0 ? text : text.substring(0, space);
+        if (!ScalarKind.isNumber(number)) {
+            field.stop("AMOUNT-INVALID", Characters.quoted(text) + " is not an amount", mend(text));
+            return Part.absent();
+        }
+        if (space < 0) {
+            field.stop(
+                    "AMOUNT-INVALID", Characters.quoted(text) + " is text, not an amount", "write it without quotes");
+            return Part.absent();
+        }
+        String word = text.substring(space + 1);
+        if (!word.equals(unit.get().word())) {
+            field.stop(
+                    "UNIT-CLASH",
+                    medicine + " is measured in " + unit.get().word() + ", not in " + Characters.quoted(word),
+                    "ask the prescriber for the amount in " + unit.get().word() + "; do not convert it");
+            return Part.absent();
+        }
+        return field.attempt("AMOUNT-INVALID", Part.of(number), n -> Dose.of(n, unit.get()));
+    }
+
+    private static String mend(String text) {
+        String pointed = text.replace(',', '.');
+        if (ScalarKind.isNumber(pointed)) {
+            return "write a point before decimals, as in 187.5";
+        }
+        boolean isRunTogether =
+                !text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches("[0-9.]+[A-Za-z]+");
+        return isRunTogether ? "write the number without the unit" : "write digits, for example 187.5";
+    }
+}

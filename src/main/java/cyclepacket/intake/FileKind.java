@@ -1,0 +1,23 @@
+package cyclepacket.intake;
+
+/** The four kinds of file. */
+enum FileKind {
+    PLAN("plan"),
+    CLINIC("clinic"),
+    PROTOCOL("protocol"),
+    MEDICINE("medicine");
+
+    private final String word;
+
+    FileKind(String word) {
+        this.word = word;
+    }
+
+    String word() {
+        return word;
+    }
+
+    String schemaFile() {
+        return word + ".schema.json";
+    }
+}

@@ -1,0 +1,129 @@
+package cyclepacket.intake;
+
+import cyclepacket.finding.Finding;
+import cyclepacket.finding.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import tools.jackson.databind.JsonNode;
+
+/** The sentence and the mend for each way in which a file can miss its schema. */
+final class FormatWords {
+    /** Facts of a product: a guess at one can hurt, so they have their own code and no suggested value. */
+    private static final Set<String> PRODUCT_FACTS = Set.of(
+            "hold",
+            "window",
+            "dial",
+            "least",
+            "step",
+            "most",
+            "needle",
+            "gauge",
+            "length",
+            "prime",
+            "gives",
+            "opened",
+            "opened-days",
+            "unopened",
+            "amount-in");
+
+    private final Sheet sheet;
+
+    FormatWords(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    Finding of(FormatError error) {
+        return switch (error.keyword()) {
+            case "additionalProperties" -> unknownKey(error);
+            case "required" -> missingKey(error);
+            case "false" -> strayKey(error);
+            case "type" -> WrongType.finding(sheet, error);
+            case "enum", "const" -> wrongWord(error);
+            case "minimum", "maximum", "exclusiveMinimum", "exclusiveMaximum" -> outsideRange(error);
+            case "minItems", "maxItems", "minProperties" -> wrongLength(error);
+            case "pattern" -> FormOfText.finding(sheet, error);
+            default -> throw new IllegalStateException("no sentence for the schema keyword " + error.keyword());
+        };
+    }
+
+    private Finding unknownKey(FormatError error) {
+        Place place = sheet.placeOfKey(Pointers.child(error.pointer(), error.property()));
+        String wrong = Characters.quoted(error.property()) + " is not a key that can stand here";
+        return Finding.stop("KEY-UNKNOWN", place, wrong, NearestName.mend(error.property(), error.allowedKeys()));
+    }
+
+    private Finding missingKey(FormatError error) {
+        String key = error.property();
+        Place place = sheet.place(error.pointer());
+        if (sheet.kind() == FileKind.MEDICINE && PRODUCT_FACTS.contains(key)) {
+            return Finding.stop(
+                    "FACT-ABSENT",
+                    place,
+                    owner(error.pointer()) + " has no " + key,
+                    "copy " + key + " from the product's leaflet; it is never assumed");
+        }
+        return Finding.stop(
+                "KEY-MISSING", place, owner(error.pointer()) + " has no " + key, "add " + key + ": and its value");
+    }
+
+    /** What a key is missing from, as a person would call it. */
+    private String owner(String pointer) {
+        List<String> names = Pointers.names(pointer);
+        if (names.isEmpty()) {
+            return "this " + sheet.kind().word() + " file";
+        }
+        String last = names.get(names.size() - 1);
+        return last.chars().allMatch(c -> c >= '0' && c <= '9') ? "this line" : last;
+    }
+
+    private Finding strayKey(FormatError error) {
+        List<String> names = Pointers.names(error.pointer());
+        String key = names.get(names.size() - 1);
+        Place place = sheet.placeOfKey(error.pointer());
+        return sheet.kind() == FileKind.MEDICINE
+                ? Finding.stop(
+                        "KEY-UNKNOWN", place, "only a cartridge-pen has " + key, "remove " + key + ", or mend form")
+                : Finding.stop(
+                        "KEY-UNKNOWN", place, key + " cannot stand beside on", "write on alone, or from and until");
+    }
+
+    private Finding wrongWord(FormatError error) {
+        Place place = sheet.place(error.pointer());
+        String written = WrongType.shown(sheet.at(error.pointer()));
+        if (error.keyword().equals("const")) {
+            return Finding.stop("VALUE-WORD", place, written + " cannot stand here", "write true, or remove the key");
+        }
+        String bare = sheet.at(error.pointer()).map(WrongType::written).orElse("");
+        List<String> words = error.allowedWords();
+        return Finding.stop(
+                "VALUE-WORD", place, written + " is not a word for this key", NearestName.mend(bare, words));
+    }
+
+    private Finding outsideRange(FormatError error) {
+        List<String> limits = new ArrayList<>();
+        limit(error.schema(), "minimum", "at least ", limits);
+        limit(error.schema(), "exclusiveMinimum", "above ", limits);
+        limit(error.schema(), "maximum", "at most ", limits);
+        return Finding.stop(
+                "VALUE-RANGE",
+                sheet.place(error.pointer()),
+                sheet.at(error.pointer()).map(WrongType::written).orElse("") + " is out of range",
+                "write a number that is " + String.join(" and ", limits));
+    }
+
+    private static void limit(JsonNode schema, String keyword, String words, List<String> limits) {
+        if (schema.has(keyword)) {
+            limits.add(words + schema.get(keyword).asString());
+        }
+    }
+
+    private Finding wrongLength(FormatError error) {
+        Place place = sheet.place(error.pointer());
+        boolean isPair = error.schema().has("maxItems");
+        return isPair
+                ? Finding.stop(
+                        "LIST-LENGTH", place, "this list has two numbers", "write the lesser and the greater number")
+                : Finding.stop("LIST-LENGTH", place, "there is nothing in here", "add a line, or remove the key");
+    }
+}

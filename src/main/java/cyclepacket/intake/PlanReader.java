@@ -1,0 +1,79 @@
+package cyclepacket.intake;
+
+import cyclepacket.finding.Checked;
+import cyclepacket.finding.Finding;
+import cyclepacket.plan.Plan;
+import cyclepacket.plan.PlanFiles;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads a plan and its companions: valid records, or every finding in all of the files. */
+public final class PlanReader {
+    private final OpenFiles open;
+    private final Sheet plan;
+
+    private PlanReader(Path planFile) throws IOException {
+        this.open = new OpenFiles(new PlanFolder(planFile));
+        this.plan = open.plan();
+    }
+
+    /**
+     * Reads the plan, {@code ../clinic.yaml}, the plan's protocol and every medicine that the two of them name.
+     *
+     * @throws IOException only when the plan file itself cannot be read; a companion that cannot is a finding
+     */
+    public static Intake read(Path planFile) throws IOException {
+        return new PlanReader(planFile).intake();
+    }
+
+    private Intake intake() throws IOException {
+        Optional<Sheet> clinic = open.clinic();
+        Optional<Sheet> protocol = open.protocol();
+        Shelf shelf = open.shelf(protocol);
+        Optional<PlanFiles> files = records(clinic, protocol, shelf);
+        PatientName name = PatientName.in(plan);
+        List<Finding> findings = new ArrayList<>();
+        for (Sheet sheet : open.sheets()) {
+            sheet.settle();
+            findings.addAll(sheet.findings());
+        }
+        List<Finding> shown = Finding.sorted(findings.stream().map(name::masked).toList());
+        boolean isStopped = shown.stream().anyMatch(Finding::isStop);
+        if (!isStopped && files.isEmpty()) {
+            throw new IllegalStateException("a plan was not understood, and nothing says why");
+        }
+        return new Intake(
+                new Checked<>(isStopped ? Optional.empty() : files, shown),
+                new Places(open.sheets(), name),
+                open.sources());
+    }
+
+    private Optional<PlanFiles> records(Optional<Sheet> clinic, Optional<Sheet> protocol, Shelf shelf) {
+        Anchors anchors = protocol.map(Anchors::of).orElse(Anchors.unknown());
+        Part<cyclepacket.plan.Clinic> clinicRecord =
+                clinic.isPresent() ? new ClinicBuilder(clinic.get()).clinic() : Part.absent();
+        Part<cyclepacket.plan.Protocol> protocolRecord =
+                protocol.isPresent() ? new ProtocolBuilder(protocol.get(), shelf).protocol() : Part.absent();
+        Part<Plan> planRecord = new PlanBuilder(plan, anchors, shelf).plan();
+        protocol.ifPresent(sheet -> new CrossCheck(plan, sheet).run());
+        Map<String, String> medicineFiles = new LinkedHashMap<>();
+        shelf.sheets().forEach((id, sheet) -> medicineFiles.put(id, sheet.shownPath()));
+        return Part.whole(
+                        plan.top(),
+                        () -> new PlanFiles(
+                                planRecord.get(),
+                                clinicRecord.get(),
+                                protocolRecord.get(),
+                                shelf.medicines(),
+                                plan.shownPath(),
+                                clinic.orElseThrow().shownPath(),
+                                protocol.orElseThrow().shownPath(),
+                                medicineFiles))
+                .value();
+    }
+}

@@ -1,0 +1,55 @@
+package cyclepacket.packet;
+
+import cyclepacket.intake.SourceFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The two codes of a plan: what a second person compared, and what exactly was printed. */
+final class Codes {
+    private Codes() {}
+
+    /**
+     * Over what the files say, the plan without its {@code countersigned} key: comments and spacing do not count, any
+     * value does.
+     */
+    static String countersign(List<SourceFile> sources) {
+        List<byte[]> parts = new ArrayList<>();
+        for (SourceFile source : sources) {
+            parts.add(utf8(source.kind()));
+            parts.add(utf8(source.canonical()));
+        }
+        return CheckedCode.over(parts);
+    }
+
+    /** Over every byte of the inputs and of the templates, and the program's version. */
+    static String issue(List<SourceFile> sources, Path templates, String version) throws IOException {
+        List<byte[]> parts = new ArrayList<>();
+        parts.add(utf8(version));
+        for (SourceFile source : sources) {
+            parts.add(utf8(source.kind()));
+            parts.add(source.bytes());
+        }
+        for (Path file : filesBelow(templates)) {
+            parts.add(utf8(templates.relativize(file).toString().replace('\\', '/')));
+            parts.add(Files.readAllBytes(file));
+        }
+        return CheckedCode.over(parts);
+    }
+
+    private static List<Path> filesBelow(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(Files::isRegularFile)
+                    .sorted((left, right) -> left.toString().compareTo(right.toString()))
+                    .toList();
+        }
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

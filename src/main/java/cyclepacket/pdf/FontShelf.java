@@ -1,0 +1,117 @@
+package cyclepacket.pdf;
+
+import com.openhtmltopdf.css.constants.IdentValue;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxFontResolver;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+
+/** The shipped fonts, each parsed once and lent to every document. */
+final class FontShelf {
+    private final List<Face> faces;
+
+    private FontShelf(List<Face> faces) {
+        this.faces = faces;
+    }
+
+    /** Reads the five font files; the order is the order in which they are asked for a character. */
+    static FontShelf open(Path folder) throws IOException {
+        return new FontShelf(List.of(
+                Face.read(folder.resolve("Andika-Regular.ttf"), "Andika", 400),
+                Face.read(folder.resolve("Andika-Bold.ttf"), "Andika", 700),
+                Face.read(folder.resolve("NotoSans-Regular.ttf"), "Noto Sans", 400),
+                Face.read(folder.resolve("NotoSans-Bold.ttf"), "Noto Sans", 700),
+                Face.read(folder.resolve("NotoSansSymbols2-Regular.ttf"), "Noto Sans Symbols 2", 400)));
+    }
+
+    boolean canDraw(int codePoint) {
+        return faces.stream().anyMatch(face -> face.characters().getGlyphId(codePoint) != 0);
+    }
+
+    /** The first face of that weight, else of any weight, that has the character. */
+    Face faceFor(int codePoint, int weight) {
+        Face any = faces.get(0);
+        for (Face face : faces) {
+            if (face.characters().getGlyphId(codePoint) != 0) {
+                if (face.weight() == weight) {
+                    return face;
+                }
+                any = any.characters().getGlyphId(codePoint) != 0 ? any : face;
+            }
+        }
+        return any;
+    }
+
+    /** Lends the fonts to one document; the document is filled lazily, with the fonts it really uses. */
+    List<Loan> lendTo(PDDocument document) {
+        List<Loan> loans = new ArrayList<>();
+        for (Face face : faces) {
+            loans.add(new Loan(face, document));
+        }
+        return List.copyOf(loans);
+    }
+
+    /** One font file in memory. */
+    record Face(String family, int weight, TrueTypeFont font, CmapLookup characters) {
+        static Face read(Path file, String family, int weight) throws IOException {
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Files.readAllBytes(file)));
+            // Ligatures made by substitution fail PDF/UA 7.21.7, and shaping costs more than all the rest.
+            font.setEnableGsub(false);
+            return new Face(family, weight, font, font.getUnicodeCmapLookup());
+        }
+    }
+
+    /** One face for one document. */
+    static final class Loan extends PDFontSupplier {
+        private final Face face;
+        private final PDDocument document;
+        private PDFont made;
+
+        private Loan(Face face, PDDocument document) {
+            super(null);
+            this.face = face;
+            this.document = document;
+        }
+
+        @Override
+        public PDFont supply() {
+            if (made == null) {
+                try {
+                    made = PDType0Font.load(document, face.font(), true);
+                } catch (IOException e) {
+                    throw new UncheckedIOException("font " + face.family() + " cannot be embedded", e);
+                }
+            }
+            return made;
+        }
+
+        /** The face under its own name, for {@code font-family}. */
+        void nameIn(PdfRendererBuilder builder) {
+            builder.useFont(this, face.family(), face.weight(), FontStyle.NORMAL, true);
+        }
+
+        /** The face as a last resort for any character that the named families lack. */
+        void fallBackIn(PdfBoxFontResolver resolver) {
+            resolver.addFont(
+                    this,
+                    face.family(),
+                    face.weight(),
+                    IdentValue.NORMAL,
+                    true,
+                    PdfBoxFontResolver.FontGroup.FINAL_FALLBACK);
+        }
+    }
+}
