@@ -4,6 +4,7 @@ import cyclepacket.plan.Device.Window;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes random plans: pens of both kinds, doses that change and split, boxes small and large, and a past or none. */
 final class CaseMaker {
@@ -26,7 +27,7 @@ final class CaseMaker {
         List<Evening> evenings = maker.evenings();
         List<Box> boxes = maker.boxes(evenings);
         List<Long> truth = new Worlds(maker.chance, maker.pen, boxes).any(maker.onMarks);
-        Case plan = new Case(seed, maker.pen, boxes, evenings, truth);
+        Case plan = new Case(seed, maker.pen, boxes, maker.started(boxes.get(0)), evenings, truth);
         return maker.chance.in100(55) ? maker.withPast(plan) : plan;
     }
 
@@ -89,10 +90,19 @@ final class CaseMaker {
         return new Box(least, most);
     }
 
+    private Optional<Started> started(Box first) {
+        if (!chance.in100(15)) {
+            return Optional.empty();
+        }
+        long most = first.least() - pen.step();
+        long used = onMarks ? chance.markFrom(0, most, pen.step()) : chance.from(0, most);
+        return Optional.of(new Started(FIRST_EVENING.minusDays(chance.from(1, 5)), used));
+    }
+
     private Case withPast(Case plan) {
         PastMaker past = new PastMaker(chance, pen, onMarks);
         List<Evening> lived = past.live(plan.evenings(), chance.from(1, plan.evenings().size()));
-        Case told = new Case(seed, pen, plan.boxes(), lived, plan.truth());
+        Case told = new Case(seed, pen, plan.boxes(), plan.started(), lived, plan.truth());
         int count = told.pastEvenings();
         while (count > 0 && !told.isPossible(told.live(told.truth()))) {
             count--;

@@ -3,6 +3,7 @@ package cyclepacket.actingout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * All ways in which the boxes can have ended, one after the other, that agree with a record: first forward over all
@@ -65,20 +66,35 @@ final class Chains {
         return firstThatMayLast;
     }
 
+    /** Whether some stop in the record may belong to either of two boxes. */
+    boolean hasAStopOfTwoBoxes() {
+        return links.stream()
+                .flatMap(List::stream)
+                .filter(link -> link.stop > 0 && !link.lived.isEmpty())
+                .filter(link -> turns.get(link.turn).stops().isPresent())
+                .collect(Collectors.groupingBy(
+                        link -> List.of(link.turn, link.stop),
+                        Collectors.mapping(link -> link.box, Collectors.toSet())))
+                .values()
+                .stream()
+                .anyMatch(boxes -> boxes.size() > 1);
+    }
+
     Turns turns() {
         return turns;
     }
 
-    private long unit() {
+    /** The smallest difference between two totals. */
+    long unit() {
         return plan.pen().letsOut(1) == 1 ? 1 : plan.pen().step();
     }
 
     private long leastOf(int box) {
-        return plan.pen().letsOut(plan.boxes().get(box - 1).least());
+        return plan.pen().letsOut(plan.boxes().get(box - 1).least() - plan.usedOf(box));
     }
 
     private long mostOf(int box) {
-        return plan.pen().letsOut(plan.boxes().get(box - 1).most());
+        return plan.pen().letsOut(plan.boxes().get(box - 1).most() - plan.usedOf(box));
     }
 
     private int openingAfter(Link link) {
@@ -111,7 +127,7 @@ final class Chains {
         int box = link.box + 1;
         long least = link.least + leastOf(box);
         long most = link.most + mostOf(box);
-        int limit = turns.firstPastDaysOf(opening).orElse(turns.count());
+        int limit = turns.firstPastDaysOf(link.box + 1, opening).orElse(turns.count());
         for (int turn = opening; turn < limit; turn++) {
             stopIn(link, turn, least, most).ifPresent(next::add);
         }
@@ -148,7 +164,7 @@ final class Chains {
             }
             return;
         }
-        int limit = turns.firstPastDaysOf(opening).orElse(turns.count());
+        int limit = turns.firstPastDaysOf(link.box + 1, opening).orElse(turns.count());
         if (limit == turns.count() && reaches(link, turns.count())) {
             int before = link.lived.size();
             link.livesFrom(turns.total() - mostOf(link.box + 1), Long.MAX_VALUE);

@@ -65,7 +65,7 @@ final class ExpectedOfRecord {
                 turn.setting(),
                 thrown,
                 certain,
-                thrown ? 0 : full - part[1],
+                thrown ? 0 : Math.max(chains.unit(), full - part[1]),
                 thrown ? 0 : full - part[0]);
     }
 

@@ -13,9 +13,13 @@ final class Hand {
     private boolean loaded;
     private long left;
 
-    Hand(Pen pen, List<Long> contents) {
+    Hand(Pen pen, List<Long> contents, Optional<Started> started) {
         this.pen = pen;
         this.contents = contents;
+        started.ifPresent(before -> {
+            load(before.openedOn());
+            takeOut(before.used());
+        });
     }
 
     /** Loads the next box if none is in the pen. False when there is no further box. */

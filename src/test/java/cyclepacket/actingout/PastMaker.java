@@ -24,7 +24,7 @@ final class PastMaker {
         this.windowWritten = chance.oneOf(100, 100, 70, 30, 0);
         this.readBack = chance.oneOf(100, 100, 70, 0);
         this.oddities = chance.oneOf(0, 10, 30);
-        this.unknowns = chance.oneOf(0, 0, 15);
+        this.unknowns = chance.oneOf(0, 0, 15, 40);
         this.losses = chance.oneOf(0, 0, 15);
     }
 

@@ -17,13 +17,13 @@ final class Patient {
     private Optional<LocalDate> firstShort = Optional.empty();
     private long shortBy;
 
-    private Patient(Pen pen, List<Long> contents) {
+    private Patient(Pen pen, List<Long> contents, Optional<Started> started) {
         this.pen = pen;
-        this.hand = new Hand(pen, contents);
+        this.hand = new Hand(pen, contents, started);
     }
 
-    static Story live(Pen pen, List<Evening> evenings, List<Long> contents) {
-        Patient patient = new Patient(pen, contents);
+    static Story live(Pen pen, List<Evening> evenings, List<Long> contents, Optional<Started> started) {
+        Patient patient = new Patient(pen, contents, started);
         evenings.forEach(patient::live);
         return new Story(
                 List.copyOf(patient.ends),

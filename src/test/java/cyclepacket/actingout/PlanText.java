@@ -95,7 +95,12 @@ final class PlanText {
     private static List<Plan.Stock> stock(Case plan) {
         return IntStream.range(0, plan.boxes().size())
                 .mapToObj(index -> new Plan.Stock(
-                        label(index), 1, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()))
+                        label(index),
+                        1,
+                        Optional.empty(),
+                        Optional.empty(),
+                        plan.started().filter(before -> index == 0).map(Started::openedOn),
+                        plan.started().filter(before -> index == 0).map(before -> dose(before.used()))))
                 .toList();
     }
 

@@ -37,11 +37,11 @@ final class Reach {
     }
 
     private long least(int box) {
-        return plan.boxes().get(box - 1).least() / unit;
+        return (plan.boxes().get(box - 1).least() - plan.usedOf(box)) / unit;
     }
 
     private long most(int box) {
-        return plan.boxes().get(box - 1).most() / unit;
+        return (plan.boxes().get(box - 1).most() - plan.usedOf(box)) / unit;
     }
 
     private List<Span> after(int box) {
@@ -49,7 +49,7 @@ final class Reach {
         for (Possible before : cut(spans.get(box - 1), box - 1)) {
             long least = before.totals().least() + least(box);
             long most = before.totals().most() + most(box);
-            Optional<Integer> limit = line.eveningPastDaysOf(before.turn());
+            Optional<Integer> limit = line.eveningPastDaysOf(box, before.turn());
             long atLimit = limit.map(line::totalBeforeEvening).orElse(Long.MAX_VALUE);
             if (least < atLimit) {
                 ends.add(new Span(least, Math.min(most, atLimit - 1), Optional.empty()));
@@ -98,7 +98,7 @@ final class Reach {
             return new ArrayList<>();
         }
         for (Possible before : cut(spans.get(box - 1), box - 1)) {
-            Optional<Integer> limit = line.eveningPastDaysOf(before.turn());
+            Optional<Integer> limit = line.eveningPastDaysOf(box, before.turn());
             long atLimit = limit.map(line::totalBeforeEvening).orElse(Long.MAX_VALUE);
             boolean fits = thrownOn.isPresent() ? thrownOn.equals(limit) && atLimit == total : total < atLimit;
             long least = Math.max(before.totals().least(), total - most(box));
@@ -112,7 +112,7 @@ final class Reach {
                         ? chance.from(Math.max(least(box), total - value), most(box))
                         : total - value;
                 Box it = plan.boxes().get(box - 1);
-                contents.add(Math.max(it.least(), content * unit));
+                contents.add(Math.max(it.least(), plan.usedOf(box) + content * unit));
                 return contents;
             }
         }

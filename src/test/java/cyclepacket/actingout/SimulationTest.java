@@ -93,10 +93,10 @@ class SimulationTest {
         Pen dayAfter = new Pen(Window.OWED, 12_500, 12_500, 400_000, 28, true, false);
         assertEquals(LocalDate.parse("2026-12-23"), firstUse.lastDayOf(opened));
         assertEquals(LocalDate.parse("2026-12-24"), dayAfter.lastDayOf(opened));
-        Story story = Patient.live(firstUse, nights, units(900, 900));
+        Story story = live(firstUse, nights, units(900, 900));
         assertEquals(new End(1, LocalDate.parse("2026-12-24"), 1, true, 0, 0), story.ends().get(0));
         assertEquals(LocalDate.parse("2026-12-24"), story.openedOn().get(1));
-        Story later = Patient.live(dayAfter, nights, units(900, 900));
+        Story later = live(dayAfter, nights, units(900, 900));
         assertEquals(LocalDate.parse("2026-12-25"), later.ends().get(0).date());
     }
 
@@ -166,7 +166,7 @@ class SimulationTest {
     }
 
     private static Story live(Pen pen, List<Evening> nights, List<Long> contents) {
-        return Patient.live(pen, nights, contents);
+        return Patient.live(pen, nights, contents, Optional.empty());
     }
 
     private static Pen pen(long step, int most) {

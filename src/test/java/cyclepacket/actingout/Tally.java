@@ -16,6 +16,7 @@ final class Tally {
         LEFT_PEN(4000),
         SPLIT_DOSE(3000),
         DOSE_CHANGE(4000),
+        STARTED_BEFORE(1000),
         IN_USE_LIMIT(1000),
         DAY_AFTER_RULE(2000),
         RECORD(3000),
@@ -48,6 +49,7 @@ final class Tally {
         add(Met.OWED_PEN, plan.pen().window() == Window.OWED);
         add(Met.LEFT_PEN, plan.pen().window() == Window.LEFT);
         add(Met.SPLIT_DOSE, plan.evenings().stream().anyMatch(evening -> evening.settings().size() > 1));
+        add(Met.STARTED_BEFORE, plan.started().isPresent());
         add(Met.DOSE_CHANGE, plan.evenings().stream().map(Evening::dose).distinct().count() > 1);
         add(Met.DAY_AFTER_RULE, plan.pen().dayAfter());
         add(Met.IN_USE_LIMIT, story.ends().stream().anyMatch(End::inUseLimit));

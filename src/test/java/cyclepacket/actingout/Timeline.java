@@ -49,9 +49,9 @@ final class Timeline {
         return settingOf.get(turn);
     }
 
-    /** The first evening that finds a container opened with this turn past its days. */
-    Optional<Integer> eveningPastDaysOf(int turn) {
-        LocalDate lastDay = plan.pen().lastDayOf(dateOf(turn));
+    /** The first evening that finds a box past its days if it is opened with this turn. */
+    Optional<Integer> eveningPastDaysOf(int box, int turn) {
+        LocalDate lastDay = plan.lastDayOf(box, dateOf(turn));
         for (int evening = 0; evening < plan.evenings().size(); evening++) {
             if (plan.evenings().get(evening).date().isAfter(lastDay)) {
                 return Optional.of(evening);

@@ -125,9 +125,9 @@ final class Turns {
         return turns.subList(Math.min(first, end), end).stream().allMatch(turn -> turn.isComplete(0));
     }
 
-    /** The first setting that finds a container opened with this one past its days. */
-    Optional<Integer> firstPastDaysOf(int opened) {
-        LocalDate lastDay = plan.pen().lastDayOf(turns.get(opened).date());
+    /** The first setting that finds a box past its days if it is opened with this one. */
+    Optional<Integer> firstPastDaysOf(int box, int opened) {
+        LocalDate lastDay = plan.lastDayOf(box, turns.get(opened).date());
         for (int turn = opened; turn < turns.size(); turn++) {
             if (turns.get(turn).date().isAfter(lastDay)) {
                 return Optional.of(turn);
