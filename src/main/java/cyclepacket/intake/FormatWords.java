@@ -39,7 +39,7 @@ final class FormatWords {
             case "required" -> missingKey(error);
             case "false" -> strayKey(error);
             case "type" -> WrongType.finding(sheet, error);
-            case "enum", "const" -> wrongWord(error);
+            case "enum" -> wrongWord(error);
             case "minimum", "maximum", "exclusiveMinimum", "exclusiveMaximum" -> outsideRange(error);
             case "minItems", "maxItems", "minProperties" -> wrongLength(error);
             case "pattern" -> FormOfText.finding(sheet, error);
@@ -91,7 +91,7 @@ final class FormatWords {
     private Finding wrongWord(FormatError error) {
         Place place = sheet.place(error.pointer());
         String written = WrongType.shown(sheet.at(error.pointer()));
-        if (error.keyword().equals("const")) {
+        if (error.allowedWords().equals(List.of("true"))) {
             return Finding.stop("VALUE-WORD", place, written + " cannot stand here", "write true, or remove the key");
         }
         String bare = sheet.at(error.pointer()).map(WrongType::written).orElse("");

@@ -3,6 +3,7 @@ package cyclepacket.intake;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.dialect.Dialect;
 import com.networknt.schema.dialect.Dialects;
 import cyclepacket.finding.Finding;
 import java.io.IOException;
@@ -16,7 +17,9 @@ import tools.jackson.databind.JsonNode;
 
 /** The JSON Schemas that ship with the program (draft 2020-12), each loaded when its first file is checked. */
 final class SchemaBook {
-    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDialect(Dialects.getDraft202012());
+    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDialect(Dialect.builder(Dialects.getDraft202012())
+            .keyword(new EnumKeyword())
+            .build());
     private static final Map<FileKind, Entry> LOADED = new EnumMap<>(FileKind.class);
 
     private SchemaBook() {}

@@ -7,18 +7,20 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** The text of one file and its lines, as an editor counts them. */
 final class Source {
     private final String shownPath;
     private final String text;
-    private final List<String> lines;
+    private final List<String> lines = new ArrayList<>();
+    private final List<Integer> starts = new ArrayList<>();
 
     private Source(String shownPath, String text) {
         this.shownPath = shownPath;
         this.text = text;
-        this.lines = linesOf(text);
+        splitLines();
     }
 
     /** Bytes as UTF-8 without a byte order mark; a byte that is not UTF-8 becomes the replacement character. */
@@ -49,7 +51,12 @@ final class Source {
     }
 
     List<String> lines() {
-        return lines;
+        return Collections.unmodifiableList(lines);
+    }
+
+    /** Where a line starts in the text; the number is from 1, and one past the last line is the end of the text. */
+    int startOf(int line) {
+        return line <= starts.size() ? starts.get(line - 1) : text.length();
     }
 
     Place place(String pointer, Spot spot) {
@@ -61,18 +68,21 @@ final class Source {
         return Finding.stop(code, place("", spot), wrong, mend);
     }
 
-    private static List<String> linesOf(String text) {
-        List<String> lines = new ArrayList<>();
+    private void splitLines() {
         int start = 0;
         for (int at = 0; at < text.length(); at++) {
             char c = text.charAt(at);
             if (c == '\n' || c == '\r') {
-                lines.add(text.substring(start, at));
+                addLine(start, at);
                 at += c == '\r' && at + 1 < text.length() && text.charAt(at + 1) == '\n' ? 1 : 0;
                 start = at + 1;
             }
         }
-        lines.add(text.substring(start));
-        return List.copyOf(lines);
+        addLine(start, text.length());
+    }
+
+    private void addLine(int start, int end) {
+        starts.add(start);
+        lines.add(text.substring(start, end));
     }
 }

@@ -21,6 +21,7 @@ import org.w3c.dom.Node;
 final class DrawingText {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Pattern SIZE = Pattern.compile("(\\d+(?:\\.\\d+)?)(?:px)?");
+    private static final Pattern LENGTH = Pattern.compile("-?\\d+(?:\\.\\d+)?");
     private static final List<String> SPENT =
             List.of("x", "y", "font-size", "font-weight", "font-family", "text-anchor");
 
@@ -44,11 +45,12 @@ final class DrawingText {
 
     private void replace(Element text) {
         Optional<Double> size = size(text);
-        if (size.isEmpty() || !Tree.children(text).isEmpty()) {
+        boolean isPlaced = isLength(text.getAttribute("x")) && isLength(text.getAttribute("y"));
+        if (size.isEmpty() || !isPlaced || !Tree.children(text).isEmpty()) {
             findings.add(Finding.stop(
                     "DRAWING-TEXT",
                     place,
-                    "words in a drawing need a font-size attribute in pixels and no parts inside: "
+                    "words in a drawing need x, y and font-size as plain numbers and no parts inside: "
                             + text.getTextContent().strip(),
                     "write one text element for each piece, with x, y and font-size"));
             return;
@@ -92,9 +94,14 @@ final class DrawingText {
                 .map(match -> Double.valueOf(match.group(1)));
     }
 
+    /** SVG takes a missing place for 0. */
+    private static boolean isLength(String written) {
+        return written.isEmpty() || LENGTH.matcher(written).matches();
+    }
+
     private static double number(Element text, String name) {
-        Matcher match = Pattern.compile("-?\\d+(\\.\\d+)?").matcher(text.getAttribute(name));
-        return match.matches() ? Double.parseDouble(match.group()) : 0;
+        String written = text.getAttribute(name);
+        return written.isEmpty() ? 0 : Double.parseDouble(written);
     }
 
     /** The attribute of the element or of the nearest element around it that has one. */

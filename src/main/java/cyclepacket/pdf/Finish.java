@@ -46,6 +46,7 @@ final class Finish {
         writeFacts();
         addOutputIntent(colourProfile);
         addAttachments();
+        LinkNames.apply(document);
         document.setDocumentId(identifier(sheet.facts().fixedId()));
     }
 

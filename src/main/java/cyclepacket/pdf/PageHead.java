@@ -19,6 +19,7 @@ final class PageHead {
     static void prepare(Document document, DocumentFacts facts) {
         PageHead page = new PageHead(document);
         document.getDocumentElement().setAttribute("lang", facts.language());
+        LinkNames.prepare(document);
         Tree.childNamed(page.head, "title").setTextContent(facts.title());
         Element subject = Tree.make(document, "meta");
         subject.setAttribute("name", "subject");

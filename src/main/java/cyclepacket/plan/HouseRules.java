@@ -43,12 +43,12 @@ public record HouseRules(
         Objects.requireNonNull(smallRemainder, "smallRemainder");
         Objects.requireNonNull(triggerLead, "triggerLead");
         Objects.requireNonNull(noCallBy, "noCallBy");
-        triggerEvening = Map.copyOf(triggerEvening);
+        triggerEvening = InFileOrder.copyOf(triggerEvening);
         mayCallDoses = List.copyOf(mayCallDoses);
         Objects.requireNonNull(cycleDayOneCutOff, "cycleDayOneCutOff");
-        callThresholds = Map.copyOf(callThresholds);
+        callThresholds = InFileOrder.copyOf(callThresholds);
         Objects.requireNonNull(swabSkin, "swabSkin");
-        missed = Map.copyOf(missed);
+        missed = InFileOrder.copyOf(missed);
         Objects.requireNonNull(offTable, "offTable");
         if (spareNeedles < 0 || spareNeedles > 50) {
             throw new Refusal("spare-needles is from 0 to 50", "write how many needles to add");

@@ -53,11 +53,11 @@ public record Plan(
         avoid = List.copyOf(avoid);
         Objects.requireNonNull(order, "order");
         Objects.requireNonNull(protocol, "protocol");
-        anchors = Map.copyOf(anchors);
+        anchors = InFileOrder.copyOf(anchors);
         called = List.copyOf(called);
-        times = Map.copyOf(times);
-        doses = Map.copyOf(doses);
-        onHand = Map.copyOf(onHand);
+        times = InFileOrder.copyOf(times);
+        doses = InFileOrder.copyOf(doses);
+        onHand = InFileOrder.copyOf(onHand);
         record = List.copyOf(record);
         overrides = List.copyOf(overrides);
         Objects.requireNonNull(prepared, "prepared");

@@ -1,6 +1,5 @@
 package cyclepacket.plan;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,12 +23,11 @@ public record PlanFiles(
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(clinic, "clinic");
         Objects.requireNonNull(protocol, "protocol");
-        // Map.copyOf would lose the order of the protocol's rows, which is the order of every table.
-        medicines = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(medicines));
+        medicines = InFileOrder.copyOf(medicines);
         Objects.requireNonNull(planFile, "planFile");
         Objects.requireNonNull(clinicFile, "clinicFile");
         Objects.requireNonNull(protocolFile, "protocolFile");
-        medicineFiles = Map.copyOf(medicineFiles);
+        medicineFiles = InFileOrder.copyOf(medicineFiles);
     }
 
     public Optional<Medicine> medicine(String id) {

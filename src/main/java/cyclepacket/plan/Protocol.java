@@ -26,8 +26,8 @@ public record Protocol(
     public Protocol {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(title, "title");
-        anchors = Map.copyOf(anchors);
-        triggerBefore = Map.copyOf(triggerBefore);
+        anchors = InFileOrder.copyOf(anchors);
+        triggerBefore = InFileOrder.copyOf(triggerBefore);
         Objects.requireNonNull(stimulationDays, "stimulationDays");
         rows = List.copyOf(rows);
         visits = List.copyOf(visits);

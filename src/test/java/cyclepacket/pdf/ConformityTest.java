@@ -1,16 +1,19 @@
 package cyclepacket.pdf;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.finding.Checked;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +30,33 @@ class ConformityTest {
         Checked<byte[]> made = typesetter.typeset(Samples.withAttachments());
         assertTrue(made.value().isPresent(), () -> made.findings().toString());
         Conformity.assertConforms(made.value().get());
+    }
+
+    @Test
+    void acceptsSpanishPageWithoutHeadingsAttachmentsOrStyle() {
+        DocumentFacts facts = new DocumentFacts(
+                "Hoja de la puerta <1> & \u00F1", "Para la puerta", "es", LocalDate.of(2027, 3, 1), "0F");
+        String page = "<html xmlns=\"http://www.w3.org/1999/xhtml\"><body><p>\u00BFDudas? Llame.</p></body></html>";
+        Checked<byte[]> made = typesetter.typeset(new Sheet(page, facts, List.of()));
+        assertTrue(made.value().isPresent(), () -> made.findings().toString());
+        Conformity.assertConforms(made.value().get());
+    }
+
+    @Test
+    void acceptsLinksInsideThePacketAndToATelephone() throws IOException {
+        byte[] pdf = typesetter
+                .typeset(Samples.page("<h1 id=\"a\">A</h1><p><a href=\"#a\" title=\"Go to part A\">See A</a>."
+                        + " <a href=\"tel:5550100\">Call us</a>.</p>"))
+                .value()
+                .orElseThrow();
+        Conformity.assertConforms(pdf);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertEquals(
+                    List.of("Go to part A", "Call us"),
+                    document.getPage(0).getAnnotations().stream()
+                            .map(PDAnnotation::getContents)
+                            .toList());
+        }
     }
 
     @Test

@@ -29,6 +29,9 @@ public record TypeSizes(List<Page> pages) {
      * @param longestLine characters of the longest run of text without a gap, spaces included
      * @param longestLineText that run
      * @param heightPoints from the top edge to the bottom edge
+     * @param widthPoints from the left edge to the right edge
+     * @param rightmostPoints from the left edge to the end of the letter furthest to the right; beyond the width is
+     *     text that nobody will see
      * @param lowestMarkPoints from the top edge down to the lowest mark above the footer; 0 on an empty page
      */
     public record Page(
@@ -37,6 +40,8 @@ public record TypeSizes(List<Page> pages) {
             int longestLine,
             String longestLineText,
             double heightPoints,
+            double widthPoints,
+            double rightmostPoints,
             double lowestMarkPoints) {
         /** From 0, empty, to 1, marked down to the bottom edge. */
         public double fullness() {
@@ -59,6 +64,8 @@ public record TypeSizes(List<Page> pages) {
                         letters.longest.codePointCount(0, letters.longest.length()),
                         letters.longest,
                         box.getHeight(),
+                        box.getWidth(),
+                        letters.rightmost,
                         lowestMark(image, box.getHeight() - footerPoints)));
             }
             return new TypeSizes(List.copyOf(pages));
@@ -92,6 +99,7 @@ public record TypeSizes(List<Page> pages) {
     /** Collects the letters of one page in the order in which they are drawn. */
     private static final class Letters extends PDFTextStripper {
         private double smallest = Double.POSITIVE_INFINITY;
+        private double rightmost;
         private String longest = "";
         private final StringBuilder line = new StringBuilder();
         private TextPosition last;
@@ -109,6 +117,7 @@ public record TypeSizes(List<Page> pages) {
         protected void processTextPosition(TextPosition letter) {
             if (!letter.getUnicode().isBlank()) {
                 smallest = Math.min(smallest, points(letter));
+                rightmost = Math.max(rightmost, letter.getXDirAdj() + letter.getWidthDirAdj());
             }
             if (last != null && !continues(last, letter)) {
                 endLine();

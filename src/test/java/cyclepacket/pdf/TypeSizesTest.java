@@ -49,6 +49,16 @@ class TypeSizesTest {
     }
 
     @Test
+    void seesTextThatRunsOffThePaper() {
+        TypeSizes.Page inside = measure("<p>Give 25 units.</p>").pages().get(0);
+        assertTrue(inside.rightmostPoints() < inside.widthPoints() / 2);
+        TypeSizes.Page off = measure("<p style=\"white-space: nowrap\">" + "Give 25 units. ".repeat(9) + "</p>")
+                .pages()
+                .get(0);
+        assertTrue(off.rightmostPoints() > off.widthPoints(), off.toString());
+    }
+
+    @Test
     void takesAnEmptyPageForEmpty() {
         assertEquals(0, measure("<p></p>").pages().get(0).lowestMarkPoints());
     }

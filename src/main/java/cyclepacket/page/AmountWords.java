@@ -1,0 +1,59 @@
+package cyclepacket.page;
+
+import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.DoseRange;
+import cyclepacket.quantity.DoseUnit;
+import java.math.BigDecimal;
+
+/** Amounts as a patient reads them: digits, commas from 1,000 on, no trailing zero, and a unit that stays on the line. */
+final class AmountWords {
+    static final char NO_BREAK = '\u00a0';
+
+    private final Wording wording;
+
+    AmountWords(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** For example {@code 187.5 units}, with a no-break space. */
+    String amount(Dose dose) {
+        return number(dose) + NO_BREAK + unit(dose);
+    }
+
+    /** For example {@code 37.5 to 150 units}; one amount when both ends are equal. */
+    String range(DoseRange range) {
+        return range.isExact()
+                ? amount(range.most())
+                : wording.text("range")
+                        .replace("{least}", number(range.least()))
+                        .replace("{most}", amount(range.most()))
+                        .replace(' ', NO_BREAK);
+    }
+
+    /** The number alone, for example {@code 1,250}. */
+    String number(Dose dose) {
+        String plain = dose.number().toPlainString();
+        int point = plain.indexOf('.');
+        String whole = point < 0 ? plain : plain.substring(0, point);
+        return grouped(whole) + (point < 0 ? "" : plain.substring(point));
+    }
+
+    /** The word of the unit for this amount: one unit, two units. */
+    String unit(Dose dose) {
+        return dose.number().compareTo(BigDecimal.ONE) == 0
+                ? wording.text("unit." + dose.unit().word() + ".one")
+                : unit(dose.unit());
+    }
+
+    String unit(DoseUnit unit) {
+        return wording.text("unit." + unit.word());
+    }
+
+    private static String grouped(String digits) {
+        StringBuilder grouped = new StringBuilder(digits);
+        for (int place = digits.length() - 3; place > 0; place -= 3) {
+            grouped.insert(place, ',');
+        }
+        return grouped.toString();
+    }
+}

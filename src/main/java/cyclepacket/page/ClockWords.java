@@ -1,0 +1,65 @@
+package cyclepacket.page;
+
+import static cyclepacket.page.AmountWords.NO_BREAK;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.Locale;
+
+/** Days and times as a patient reads them, each kept on one line; the words come from the language, not the machine. */
+final class ClockWords {
+    private final Wording wording;
+
+    ClockWords(Wording wording) {
+        this.wording = wording;
+    }
+
+    DayName day(LocalDate date) {
+        String weekday = wording.text("weekday." + date.getDayOfWeek().getValue());
+        String plain = date(date);
+        return new DayName(
+                weekday,
+                plain,
+                weekday + NO_BREAK + plain,
+                wording.text("weekday.short." + date.getDayOfWeek().getValue()),
+                Integer.toString(date.getDayOfMonth()));
+    }
+
+    /** For example {@code 12 March}. */
+    String date(LocalDate date) {
+        return Integer.toString(date.getDayOfMonth()) + NO_BREAK + wording.text("month." + date.getMonthValue());
+    }
+
+    /** For example {@code 12 March 2027}. */
+    String dateAndYear(LocalDate date) {
+        return date(date) + NO_BREAK + date.getYear();
+    }
+
+    /** Both clocks, for example {@code 8:30 p.m. (20:30)}; midnight and noon by their names. */
+    String time(LocalTime time) {
+        return twelve(time).replace(' ', NO_BREAK)
+                + NO_BREAK
+                + String.format(Locale.ROOT, "(%02d:%02d)", time.getHour(), time.getMinute());
+    }
+
+    private String twelve(LocalTime time) {
+        if (time.equals(LocalTime.MIDNIGHT)) {
+            return wording.text("time.midnight");
+        }
+        if (time.equals(LocalTime.NOON)) {
+            return wording.text("time.noon");
+        }
+        int hour = time.getHour() % 12 == 0 ? 12 : time.getHour() % 12;
+        String half = wording.text(time.getHour() < 12 ? "time.before-noon" : "time.after-noon");
+        return String.format(Locale.ROOT, "%d:%02d %s", hour, time.getMinute(), half);
+    }
+
+    /** The language's name of a zone, or the name of its city. */
+    String zone(ZoneId zone) {
+        return wording.find("zone." + zone.getId()).orElseGet(() -> {
+            String city = zone.getId().substring(zone.getId().lastIndexOf('/') + 1).replace('_', NO_BREAK);
+            return wording.text("zone").replace("{city}", city);
+        });
+    }
+}

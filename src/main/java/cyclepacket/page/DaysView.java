@@ -1,0 +1,48 @@
+package cyclepacket.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The list of days: one row a day, past days too.
+ *
+ * @param time the time that the evenings share
+ * @param notFinished the evening after the last row, when no trigger was called
+ * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
+ */
+public record DaysView(
+        Optional<String> time, List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
+    public DaysView {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One day.
+     *
+     * @param state that of all its doses; empty when they differ or there are none
+     * @param visits what happens at the clinic that day, with its time
+     */
+    public record Row(
+            DayName day, Optional<String> state, List<Dose> doses, List<Visit> visits, List<ChangeView> changes) {
+        public Row {
+            doses = List.copyOf(doses);
+            visits = List.copyOf(visits);
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * One medicine of that day.
+     *
+     * @param state {@code done}, {@code missed}, {@code part}, {@code planned} or {@code wait}
+     * @param time there when it differs from the shared one
+     */
+    public record Dose(String medicine, List<BoxedAmount> amounts, Optional<String> time, String state) {
+        public Dose {
+            amounts = List.copyOf(amounts);
+        }
+    }
+
+    /** A visit to the clinic. */
+    public record Visit(String time, String what) {}
+}

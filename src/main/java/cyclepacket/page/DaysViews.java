@@ -1,0 +1,95 @@
+package cyclepacket.page;
+
+import cyclepacket.ledger.Evening;
+import cyclepacket.ledger.MedicineLedger;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Makes the list of days: past evenings as they were given, those to come as they are planned. */
+final class DaysViews {
+    private final PacketFacts facts;
+    private final Words words;
+
+    DaysViews(PacketFacts facts, Words words) {
+        this.facts = facts;
+        this.words = words;
+    }
+
+    DaysView view() {
+        TreeSet<LocalDate> dates = new TreeSet<>();
+        facts.daily().forEach(medicine -> medicine.days().forEach(day -> dates.add(day.evening().date())));
+        facts.course().visits().forEach(visit -> dates.add(visit.date()));
+        if (facts.course().isTriggerCalled()) {
+            facts.exact().forEach(dose -> dates.add(dose.at().toLocalDate()));
+        }
+        return new DaysView(
+                facts.sharedTime().map(words.clock()::time),
+                dates.stream().map(this::row).toList(),
+                facts.notFinished().map(words.clock()::day),
+                Optional.of(facts.files().clinic().rules().noCallBy())
+                        .filter(by -> facts.waitsForCall())
+                        .map(words.clock()::time));
+    }
+
+    private DaysView.Row row(LocalDate date) {
+        List<DaysView.Dose> doses = new ArrayList<>();
+        List<ChangeView> changes = new ArrayList<>();
+        for (MedicineLedger medicine : facts.daily()) {
+            medicine.day(date).ifPresent(day -> {
+                doses.add(dose(medicine.medicine().name(), day.evening()));
+                if (day.evening().isToCome()) {
+                    changes.addAll(ChangeViews.of(medicine, day, words));
+                }
+            });
+        }
+        doses.addAll(exact(date));
+        List<String> states = doses.stream().map(DaysView.Dose::state).distinct().toList();
+        return new DaysView.Row(
+                words.clock().day(date),
+                Optional.of(states).filter(all -> all.size() == 1).map(all -> all.get(0)),
+                doses,
+                visits(date),
+                changes);
+    }
+
+    private DaysView.Dose dose(String name, Evening evening) {
+        List<BoxedAmount> amounts = evening.isToCome()
+                ? Boxes.of(evening, words)
+                : evening.given().map(given -> Boxes.known(given, words)).stream().toList();
+        return new DaysView.Dose(name, amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
+    }
+
+    private static String state(Evening evening) {
+        return switch (evening.state()) {
+            case PLANNED -> "planned";
+            case PROVISIONAL -> "wait";
+            case GIVEN -> "done";
+            case MISSED -> "missed";
+            case PARTIAL -> "part";
+        };
+    }
+
+    private List<DaysView.Dose> exact(LocalDate date) {
+        if (!facts.course().isTriggerCalled()) {
+            return List.of();
+        }
+        return facts.exact().stream()
+                .filter(dose -> dose.at().toLocalDate().equals(date))
+                .map(dose -> new DaysView.Dose(
+                        facts.files().medicine(dose.medicine()).orElseThrow().name(),
+                        List.of(Boxes.known(dose.amount(), words)),
+                        Optional.of(words.clock().time(dose.at().toLocalTime())),
+                        "planned"))
+                .toList();
+    }
+
+    private List<DaysView.Visit> visits(LocalDate date) {
+        return facts.course().visits().stream()
+                .filter(visit -> visit.date().equals(date))
+                .map(visit -> new DaysView.Visit(words.clock().time(visit.at().toLocalTime()), visit.what()))
+                .toList();
+    }
+}

@@ -1,0 +1,75 @@
+package cyclepacket.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The page for the refrigerator door.
+ *
+ * @param time the daily time that most rows share
+ * @param columns one for each medicine that is given day by day
+ * @param rows one evening each, from today on
+ * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
+ * @param notFinished the evening after the last row, when the course is not known to end there
+ * @param exact injections at an exact minute that were called
+ */
+public record DoorView(
+        Optional<String> time,
+        List<Column> columns,
+        List<Row> rows,
+        Optional<String> callBy,
+        Optional<DayName> notFinished,
+        List<Exact> exact) {
+    public DoorView {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+        exact = List.copyOf(exact);
+    }
+
+    /** One medicine by its door name; {@code window} is true when a pen's number is read. */
+    public record Column(String doorName, boolean window) {}
+
+    /**
+     * One evening.
+     *
+     * @param waits true when a call decides this evening
+     * @param cells one for each column, empty where nothing is given
+     * @param window true when a number is read that evening
+     * @param injections how many needles this evening
+     * @param injectionsIfEnds how many when the cartridge ends
+     * @param extra one tick for each injection that may be added
+     */
+    public record Row(
+            DayName day,
+            boolean waits,
+            List<Optional<Cell>> cells,
+            boolean window,
+            List<ChangeView> changes,
+            String injections,
+            String injectionsIfEnds,
+            List<String> extra) {
+        public Row {
+            cells = List.copyOf(cells);
+            changes = List.copyOf(changes);
+            extra = List.copyOf(extra);
+        }
+    }
+
+    /** Injections of one medicine on one evening: one box and one tick for each; a time when it is not the shared one. */
+    public record Cell(List<BoxedAmount> amounts, Optional<String> time) {
+        public Cell {
+            amounts = List.copyOf(amounts);
+        }
+    }
+
+    /**
+     * One injection at an exact minute.
+     *
+     * @param notes sentences on the night or the other clock
+     */
+    public record Exact(DayName day, String doorName, BoxedAmount amount, String time, List<String> notes) {
+        public Exact {
+            notes = List.copyOf(notes);
+        }
+    }
+}

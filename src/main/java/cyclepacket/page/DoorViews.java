@@ -1,0 +1,95 @@
+package cyclepacket.page;
+
+import cyclepacket.ledger.Evening;
+import cyclepacket.ledger.LedgerDay;
+import cyclepacket.ledger.MedicineLedger;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Makes the door page from the ledger: one row for each evening from today on. */
+final class DoorViews {
+    private final PacketFacts facts;
+    private final Words words;
+
+    DoorViews(PacketFacts facts, Words words) {
+        this.facts = facts;
+        this.words = words;
+    }
+
+    DoorView view() {
+        List<MedicineLedger> columns = facts.daily().stream()
+                .filter(medicine -> medicine.days().stream().anyMatch(this::isAhead))
+                .toList();
+        TreeSet<LocalDate> dates = new TreeSet<>();
+        columns.forEach(medicine ->
+                medicine.days().stream().filter(this::isAhead).forEach(day -> dates.add(day.evening().date())));
+        return new DoorView(
+                facts.sharedTime().map(words.clock()::time),
+                columns.stream()
+                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), isPen(medicine)))
+                        .toList(),
+                dates.stream().map(date -> row(date, columns)).toList(),
+                Optional.of(facts.files().clinic().rules().noCallBy())
+                        .filter(by -> facts.waitsForCall())
+                        .map(words.clock()::time),
+                facts.notFinished().map(words.clock()::day),
+                exact());
+    }
+
+    private boolean isAhead(LedgerDay day) {
+        return day.evening().isToCome() && !day.evening().date().isBefore(facts.today());
+    }
+
+    private static boolean isPen(MedicineLedger medicine) {
+        return medicine.medicine().device().pen().isPresent();
+    }
+
+    private DoorView.Row row(LocalDate date, List<MedicineLedger> columns) {
+        List<Optional<DoorView.Cell>> cells = new ArrayList<>();
+        List<ChangeView> changes = new ArrayList<>();
+        boolean waits = false;
+        boolean window = false;
+        for (MedicineLedger medicine : columns) {
+            Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
+            cells.add(day.map(ahead -> cell(ahead.evening())));
+            waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL).orElse(false);
+            window |= day.isPresent() && isPen(medicine);
+            day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
+        }
+        int injections = cells.stream().flatMap(Optional::stream).mapToInt(cell -> cell.amounts().size()).sum();
+        int extra = ChangeViews.extra(changes);
+        return new DoorView.Row(
+                words.clock().day(date),
+                waits,
+                cells,
+                window,
+                changes,
+                Integer.toString(injections),
+                Integer.toString(injections + extra),
+                Collections.nCopies(extra, ""));
+    }
+
+    private DoorView.Cell cell(Evening evening) {
+        return new DoorView.Cell(
+                Boxes.of(evening, words), facts.ownTime(evening).map(words.clock()::time));
+    }
+
+    private List<DoorView.Exact> exact() {
+        if (!facts.course().isTriggerCalled()) {
+            return List.of();
+        }
+        return facts.exact().stream()
+                .filter(dose -> !dose.date().isBefore(facts.today()))
+                .map(dose -> new DoorView.Exact(
+                        words.clock().day(dose.at().toLocalDate()),
+                        facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
+                        Boxes.known(dose.amount(), words),
+                        words.clock().time(dose.at().toLocalTime()),
+                        new InstantNotes(facts, words).of(dose.at())))
+                .toList();
+    }
+}

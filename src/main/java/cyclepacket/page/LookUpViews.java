@@ -1,0 +1,81 @@
+package cyclepacket.page;
+
+import cyclepacket.ledger.Evening;
+import cyclepacket.ledger.LookUpRow;
+import cyclepacket.ledger.MedicineLedger;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the look-up of the coming end: one row for each number that can stand in the window. */
+final class LookUpViews {
+    /** Up to so many evenings are named one by one; more are given as first and last. */
+    private static final int NAMED = 3;
+
+    private final Words words;
+    private final MedicineLedger ledger;
+
+    LookUpViews(Words words, MedicineLedger ledger) {
+        this.words = words;
+        this.ledger = ledger;
+    }
+
+    /** Empty when no end is coming, or when there is no next cartridge to give from. */
+    Optional<LookUpView> view() {
+        List<LookUpRow> rows = ledger.lookUp().stream().filter(LookUpRow::hasNextContainer).toList();
+        if (rows.isEmpty() || ledger.coming().isEmpty()) {
+            return Optional.empty();
+        }
+        Evening first = evening(rows.get(0).date());
+        Map<String, List<LookUpRow>> injections = new LinkedHashMap<>();
+        rows.forEach(row -> injections
+                .computeIfAbsent(row.date() + " " + row.setting(), key -> new ArrayList<>())
+                .add(row));
+        return Optional.of(new LookUpView(
+                words.amounts().amount(first.ordered()),
+                Integer.toString(ledger.coming().get().container().number()),
+                injections.values().stream().map(this::injection).toList()));
+    }
+
+    private Evening evening(LocalDate date) {
+        return ledger.day(date).orElseThrow().evening();
+    }
+
+    private LookUpView.Evening injection(List<LookUpRow> rows) {
+        LookUpRow first = rows.get(0);
+        return new LookUpView.Evening(
+                words.clock().day(first.date()),
+                Optional.of(Integer.toString(first.setting()))
+                        .filter(number -> evening(first.date()).settings().size() > 1),
+                rows.stream().map(this::row).toList());
+    }
+
+    private LookUpView.Row row(LookUpRow row) {
+        return new LookUpView.Row(
+                words.amounts().amount(row.window()), words.amounts().amount(row.fromNext()), next(row));
+    }
+
+    private String next(LookUpRow row) {
+        if (row.next().isEmpty()) {
+            return words.text("cartridges.look-up.none");
+        }
+        LookUpRow.NextEnd end = row.next().get();
+        LocalDate last = end.latest().orElse(LocalDate.MAX);
+        List<String> days = ledger.days().stream()
+                .map(day -> day.evening().date())
+                .filter(date -> !date.isBefore(end.earliest()) && !date.isAfter(last))
+                .map(date -> words.clock().day(date).full())
+                .toList();
+        if (end.latest().isEmpty()) {
+            return words.fill("cartridges.look-up.from", Map.of("first", days.get(0)));
+        }
+        return days.size() <= NAMED
+                ? words.either(days)
+                : words.fill(
+                        "cartridges.look-up.from-to",
+                        Map.of("first", days.get(0), "last", days.get(days.size() - 1)));
+    }
+}

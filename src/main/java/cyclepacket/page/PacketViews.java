@@ -1,0 +1,130 @@
+package cyclepacket.page;
+
+import cyclepacket.plan.Clinic;
+import cyclepacket.plan.Plan;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Makes the whole packet's view from the computed plan, in the language of one folder of wording. */
+public final class PacketViews {
+    private final PacketFacts facts;
+    private final Words words;
+
+    public PacketViews(PacketFacts facts, Wording wording) {
+        this.facts = facts;
+        this.words = Words.of(wording);
+    }
+
+    public PacketView view() {
+        DoorView door = new DoorViews(facts, words).view();
+        List<CartridgesView> cartridges = cartridges();
+        List<MedicineView> medicines = new MedicineViews(facts, words).views();
+        Optional<TriggerView> trigger = new TriggerViews(facts, words).view();
+        return new PacketView(
+                issue(),
+                person(),
+                phones(),
+                layout(),
+                new StartView(tonight(door), parts(cartridges, medicines, trigger)),
+                door,
+                new DaysViews(facts, words).view(),
+                cartridges,
+                medicines,
+                trigger,
+                new SupplyViews(facts, words).view(),
+                new CareViews(facts, words).trouble(),
+                new CareViews(facts, words).storage(),
+                LogViews.of(facts.files().plan()));
+    }
+
+    private List<CartridgesView> cartridges() {
+        return facts.daily().stream()
+                .flatMap(ledger -> ledger.medicine().device().pen().stream()
+                        .map(pen -> new CartridgesViews(facts, words, ledger, pen).view()))
+                .toList();
+    }
+
+    private IssueView issue() {
+        Plan plan = facts.files().plan();
+        return new IssueView(
+                plan.id(),
+                Integer.toString(plan.issue()),
+                facts.code(),
+                facts.draft(),
+                facts.course().isStartCalled(),
+                facts.files().clinic().name(),
+                words.clock().dateAndYear(plan.prepared().on()),
+                plan.replaces()
+                        .map(number -> new IssueView.Replaced(
+                                Integer.toString(number), facts.replacedOn().map(words.clock()::date))));
+    }
+
+    private PersonView person() {
+        Plan.Patient patient = facts.files().plan().patient();
+        List<String> identifiers = new ArrayList<>();
+        identifiers.add(patient.name());
+        patient.born()
+                .map(born -> words.fill("born", Map.of("date", words.clock().dateAndYear(born))))
+                .or(() -> patient.number().map(number -> words.fill("number", Map.of("number", number))))
+                .ifPresent(identifiers::add);
+        String initials = Arrays.stream(patient.name().trim().split("[\\s-]+"))
+                .map(word -> word.substring(0, word.offsetByCodePoints(0, 1)))
+                .collect(Collectors.joining())
+                .toUpperCase(Locale.ROOT);
+        return new PersonView(patient.name(), initials, identifiers);
+    }
+
+    private PhonesView phones() {
+        Clinic clinic = facts.files().clinic();
+        return new PhonesView(
+                oneLine(clinic.day().number()),
+                clinic.day().hours(),
+                oneLine(clinic.night().number()),
+                clinic.night().hours(),
+                clinic.emergency());
+    }
+
+    private static String oneLine(String number) {
+        return number.replace(' ', AmountWords.NO_BREAK);
+    }
+
+    private LayoutView layout() {
+        Plan plan = facts.files().plan();
+        return new LayoutView(
+                plan.language(),
+                plan.paper().name().toLowerCase(Locale.ROOT),
+                plan.textSize().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static Optional<StartView.Tonight> tonight(DoorView door) {
+        return door.rows().stream().findFirst().map(row -> {
+            List<String> names = new ArrayList<>();
+            Optional<String> time = door.time();
+            for (int column = 0; column < row.cells().size(); column++) {
+                if (row.cells().get(column).isPresent()) {
+                    names.add(door.columns().get(column).doorName());
+                    time = row.cells().get(column).get().time().or(door::time);
+                }
+            }
+            return new StartView.Tonight(row.day(), time.orElse(""), names, row.waits());
+        });
+    }
+
+    private static List<StartView.Part> parts(
+            List<CartridgesView> cartridges, List<MedicineView> medicines, Optional<TriggerView> trigger) {
+        List<StartView.Part> parts = new ArrayList<>();
+        List.of("door", "days", "supply").forEach(key -> parts.add(new StartView.Part(key, key)));
+        if (!cartridges.isEmpty()) {
+            List.of("cartridges", "card").forEach(key -> parts.add(new StartView.Part(key, key)));
+        }
+        medicines.stream().findFirst().ifPresent(first -> parts.add(new StartView.Part("medicines", first.anchor())));
+        trigger.ifPresent(page -> parts.add(new StartView.Part("trigger", "trigger")));
+        List.of("calls", "trouble", "keeping", "log").forEach(key -> parts.add(new StartView.Part(key, key)));
+        return parts;
+    }
+}

@@ -1,0 +1,78 @@
+package cyclepacket.page;
+
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/** Writes views as XHTML with the templates of one folder; opens no file outside it. */
+public final class PageWriter {
+    private static final Duration LONGEST = Duration.ofSeconds(20);
+
+    private final Path templates;
+    private final SafeConfiguration configuration;
+    private final Duration longest;
+
+    /** @param templates the folder with the page templates, style sheets, drawings and wording */
+    public PageWriter(Path templates) {
+        this(templates, LONGEST);
+    }
+
+    /** @param longest how long one document may take before it counts as a fault of its template */
+    PageWriter(Path templates, Duration longest) {
+        this.templates = templates;
+        this.configuration = new SafeConfiguration(templates);
+        this.longest = longest;
+    }
+
+    /** The patient's packet as one self-contained XHTML document, in the view's language. */
+    public String packet(PacketView view) {
+        return write("packet.ftlh", view.layout().language(), view);
+    }
+
+    /**
+     * Fills one template.
+     *
+     * @param language the folder of the wording
+     * @param view the record that the template sees as {@code v}
+     * @throws TemplateFault if the template fails or takes too long
+     */
+    public String write(String template, String language, Record view) {
+        WordingMethods methods = new WordingMethods(Wording.load(templates, language));
+        Map<String, Object> seen =
+                Map.of("v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
+        ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
+            Thread thread = new Thread(task, "page-writer");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            return worker.submit(() -> fill(template, seen)).get(longest.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException late) {
+            throw new TemplateFault(template + " took longer than " + longest.toMillis() + " ms", late);
+        } catch (ExecutionException failed) {
+            throw new TemplateFault(template + " cannot be filled: " + failed.getCause().getMessage(), failed.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new TemplateFault("writing " + template + " was interrupted", stopped);
+        } finally {
+            // Interrupts a template that still runs; the checks added on loading make it stop.
+            worker.shutdownNow();
+        }
+    }
+
+    private String fill(String name, Map<String, Object> seen) throws IOException, TemplateException {
+        Template template = configuration.getTemplate(name);
+        StringWriter page = new StringWriter();
+        template.process(seen, page);
+        return UnbrokenText.keepTogether(page.toString());
+    }
+}

@@ -1,0 +1,21 @@
+package cyclepacket.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Facts for the pages of trouble and calls.
+ *
+ * @param missed the clinic's own line for each medicine, word for word
+ * @param weightGain the clinic's limit, for example {@code 2 pounds in 24 hours}
+ * @param fever the clinic's limit in both scales
+ * @param pen true when there is a pen with cartridges
+ */
+public record TroubleView(List<Missed> missed, Optional<String> weightGain, Optional<String> fever, boolean pen) {
+    public TroubleView {
+        missed = List.copyOf(missed);
+    }
+
+    /** What to do when a dose of this medicine was missed or is late. */
+    public record Missed(String medicine, String doorName, String line) {}
+}

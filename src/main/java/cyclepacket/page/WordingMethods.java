@@ -1,0 +1,77 @@
+package cyclepacket.page;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.TemplateHashModelEx;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateModelIterator;
+import freemarker.template.TemplateScalarModel;
+import freemarker.template.TemplateSequenceModel;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** What a template may call to print wording: {@code say}, {@code word} and {@code steps}. */
+final class WordingMethods {
+    private final Wording wording;
+
+    WordingMethods(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** One text as escaped markup, in which {@code *stars*} become strong. */
+    TemplateMethodModelEx say() {
+        return arguments -> markup(key(arguments), gaps(arguments));
+    }
+
+    /** One text as plain words, to be put together with others before it is escaped. */
+    TemplateMethodModelEx word() {
+        return arguments -> wording.fill(key(arguments), gaps(arguments));
+    }
+
+    /** The texts {@code prefix.1}, {@code prefix.2} and so on, each as escaped markup. */
+    TemplateMethodModelEx steps() {
+        return arguments -> {
+            List<String> keys = wording.numbered(key(arguments));
+            Map<String, String> gaps = gaps(arguments);
+            return new TemplateSequenceModel() {
+                @Override
+                public TemplateModel get(int index) throws TemplateModelException {
+                    return index < keys.size() ? markup(keys.get(index), gaps) : null;
+                }
+
+                @Override
+                public int size() {
+                    return keys.size();
+                }
+            };
+        };
+    }
+
+    private TemplateModel markup(String key, Map<String, String> gaps) throws TemplateModelException {
+        String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(wording.fill(key, gaps));
+        return HTMLOutputFormat.INSTANCE.fromMarkup(escaped.replaceAll("\\*([^*]+)\\*", "<strong>$1</strong>"));
+    }
+
+    private static String key(List<?> arguments) throws TemplateModelException {
+        if (!arguments.isEmpty() && arguments.get(0) instanceof TemplateScalarModel key) {
+            return key.getAsString();
+        }
+        throw new TemplateModelException("the first argument is the key of a text");
+    }
+
+    private static Map<String, String> gaps(List<?> arguments) throws TemplateModelException {
+        Map<String, String> gaps = new TreeMap<>();
+        if (arguments.size() > 1 && arguments.get(1) instanceof TemplateHashModelEx values) {
+            for (TemplateModelIterator names = values.keys().iterator(); names.hasNext(); ) {
+                String name = ((TemplateScalarModel) names.next()).getAsString();
+                if (!(values.get(name) instanceof TemplateScalarModel value)) {
+                    throw new TemplateModelException("the gap {" + name + "} takes a text");
+                }
+                gaps.put(name, value.getAsString());
+            }
+        }
+        return gaps;
+    }
+}

@@ -1,0 +1,26 @@
+package cyclepacket.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Source of the Fahrenheit values: USP 659 (refrigerator 2-8 C is 36-46 F, controlled room 20-25 C is 68-77 F). */
+class TemperatureRangeTest {
+    @ParameterizedTest
+    @CsvSource({"2-8 C, 36, 46", "20-25 C, 68, 77", "15-30 C, 59, 86", "-25--10 C, -13, 14", "8-15 C, 46, 59"})
+    void showsBothScales(String text, int least, int most) {
+        TemperatureRange range = TemperatureRange.parse(text);
+        assertEquals(least, range.leastFahrenheit());
+        assertEquals(most, range.mostFahrenheit());
+        assertEquals(range, TemperatureRange.parse(range.toString()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"8-2 C", "2-8", "2-8 F", "cold", "2-99 C", "2 - 8 C"})
+    void refusesOtherForms(String text) {
+        assertThrows(Refusal.class, () -> TemperatureRange.parse(text));
+    }
+}
