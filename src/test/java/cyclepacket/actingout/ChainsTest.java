@@ -17,7 +17,7 @@ class ChainsTest {
         int compared = 0;
         for (long seed = 0; seed < PLANS; seed++) {
             Case plan = CaseMaker.make(seed);
-            if (plan.hasPast() && isPlain(plan)) {
+            if (plan.hasPast() && PlainRecord.is(plan)) {
                 compared++;
                 holds(plan);
             }
@@ -54,21 +54,5 @@ class ChainsTest {
                 assertTrue(spans, () -> "seed " + plan.seed() + ": " + change + " against " + story.ends());
             }
         }
-    }
-
-    /** Records whose proof the rules state in full: nothing lost, nothing unknown, no number of a blocked needle. */
-    static boolean isPlain(Case plan) {
-        return plan.live(plan.truth()).acts().stream()
-                .filter(act -> plan.isPast(act.date()))
-                .allMatch(ChainsTest::isPlain);
-    }
-
-    private static boolean isPlain(Story.Act act) {
-        boolean odd = act.deed().does() == Deed.Does.UNKNOWN || act.deed().does() == Deed.Does.BLOCKED_NEEDLE;
-        boolean lost = act.lostBefore() + act.lostWithin() + act.lostAfter() > 0;
-        boolean gaveUpUnconfirmed = act.drawn() < act.dialled()
-                && act.deed().does() != Deed.Does.MISSED
-                && !act.deed().writes().readBack();
-        return !odd && !lost && !gaveUpUnconfirmed;
     }
 }

@@ -67,11 +67,19 @@ record Diary(Pen pen, String medicine) {
         }
         lines.add(switch (act.deed().does()) {
             case MISSED -> line(act, Optional.empty(), new Given.Missed(), List.of(), Optional.empty(), 0);
-            case UNKNOWN -> line(act, Optional.empty(), new Given.Unknown(), List.of(), Optional.empty(), 0);
+            case UNKNOWN -> unknownLine(act);
             case BLOCKED_NEEDLE -> act.shown().isEmpty() ? blockedLine(act) : givenLine(act);
             case ALL, OTHER_NUMBER, GIVES_UP_AT_STOP -> givenLine(act);
         });
         return lines;
+    }
+
+    /** Some remember the number at which the pen stopped, but not what they did then. */
+    private RecordLine unknownLine(Story.Act act) {
+        boolean remembered = act.deed().writes().window() && !act.shown().isEmpty();
+        List<Dose> windows = remembered ? act.shown().stream().map(Diary::dose).toList() : List.of();
+        Optional<Plunger> plunger = remembered ? Optional.of(Plunger.END) : Optional.empty();
+        return line(act, Optional.empty(), new Given.Unknown(), windows, plunger, 0);
     }
 
     private RecordLine blockedLine(Story.Act act) {
