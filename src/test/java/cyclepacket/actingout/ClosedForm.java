@@ -31,6 +31,7 @@ final class ClosedForm {
         return new Foretold(
                 ledger.days().stream().flatMap(day -> entries(plan, day)).sorted().toList(),
                 ledger.changes().stream().map(ClosedForm::change).toList(),
+                ledger.containers().stream().map(ClosedForm::trail).toList(),
                 ledger.covered().surelyUntil(),
                 ledger.covered().possiblyUntil(),
                 ledger.covered().firstShort(),
@@ -61,6 +62,16 @@ final class ClosedForm {
     private static long least(Case plan, Owed owed) {
         long smallest = plan.pen().window() == Window.OWED ? 1 : plan.pen().step();
         return owed.isAboveZero() ? smallest : owed.least().milliUnits();
+    }
+
+    private static Trail trail(ContainerLine line) {
+        return new Trail(
+                line.container().number(),
+                line.leastTotal().milliUnits(),
+                line.mostTotal().milliUnits(),
+                line.firstOpening(),
+                line.lastOpening(),
+                line.lastSafeDay());
     }
 
     private static Change change(ContainerLine line) {

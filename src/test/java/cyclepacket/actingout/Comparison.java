@@ -2,6 +2,7 @@ package cyclepacket.actingout;
 
 import cyclepacket.actingout.Foretold.Change;
 import cyclepacket.actingout.Foretold.Entry;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +27,39 @@ final class Comparison {
             changesSpan(where, box, foretold.changeOf(box), story.endOf(box));
         }
         coverHolds(where, story);
+        foretold.trails().forEach(trail -> trailHolds(where, trail, story));
+    }
+
+    private void trailHolds(String where, Trail trail, Story story) {
+        if (!trail.fitsOpening(Trail.openingOf(story, trail.box()))) {
+            faults.add("opening", where + "opened on " + story.openedOn() + "\n   but " + trail);
+        }
+        story.endOf(trail.box()).map(end -> Trail.totalAt(story, end)).ifPresent(total -> {
+            if (total < trail.leastTotal() || trail.mostTotal() < total) {
+                faults.add("total", where + total + " let out\n   but " + trail);
+            }
+        });
+    }
+
+    /** Without a record, the worlds of all least and all most contents reach both ends of every trail. */
+    void reachesBothEndsOfTheTrails() {
+        Story least = plan.live(plan.allLeast());
+        Story most = plan.live(plan.allMost());
+        for (Trail trail : foretold.trails()) {
+            Optional<LocalDate> first = Trail.openingOf(least, trail.box());
+            boolean reached = trail.firstOpening().equals(first)
+                    && trail.lastOpening().equals(Trail.openingOf(most, trail.box()))
+                    && trail.lastSafeDay().equals(first.map(date -> plan.lastDayOf(trail.box(), date)))
+                    && totalIs(least, trail.box(), trail.leastTotal())
+                    && totalIs(most, trail.box(), trail.mostTotal());
+            if (!reached) {
+                faults.add("trail", "seed " + plan.seed() + ": " + trail + "\n   least " + least + "\n   most " + most);
+            }
+        }
+    }
+
+    private static boolean totalIs(Story story, int box, long total) {
+        return story.endOf(box).map(end -> Trail.totalAt(story, end) == total).orElse(true);
     }
 
     private void everyEndIsForetold(String where, Story story) {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** What must be foretold for a plan without a past: no more and no less than what can be acted. */
+/** What must be foretold for a plan without a past: no more and no less than what can be acted; trails apart. */
 final class Expected {
     private Expected() {}
 
@@ -19,6 +19,7 @@ final class Expected {
         return new Foretold(
                 entries(plan, least, most),
                 changes(plan, least, most),
+                List.of(),
                 least.coveredUntil(),
                 most.coveredUntil(),
                 least.firstShort(),

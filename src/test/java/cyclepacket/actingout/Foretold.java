@@ -9,11 +9,13 @@ import java.util.Optional;
  *
  * @param entries what may end where
  * @param changes first and last evening of each end
+ * @param trails how each box is reached
  * @param stops texts of any finding that says the record cannot be true
  */
 record Foretold(
         List<Entry> entries,
         List<Change> changes,
+        List<Trail> trails,
         Optional<LocalDate> surelyUntil,
         Optional<LocalDate> possiblyUntil,
         Optional<LocalDate> firstShort,
@@ -65,6 +67,11 @@ record Foretold(
         boolean spans(LocalDate date) {
             return !date.isBefore(earliest) && latest.map(last -> !date.isAfter(last)).orElse(true);
         }
+    }
+
+    Foretold withoutTrails() {
+        return new Foretold(
+                entries, changes, List.of(), surelyUntil, possiblyUntil, firstShort, shortAtMost, stops);
     }
 
     Optional<Change> changeOf(int box) {
