@@ -55,7 +55,9 @@ public final class EarlierIssue {
 
     private static Optional<String> written(Optional<Tree> root, String pointer) {
         Walk walk = Walk.from(root, pointer);
-        return walk.isComplete() && walk.reached().orElse(null) instanceof Scalar scalar && scalar.kind() != Kind.NOTHING
+        return walk.isComplete()
+                        && walk.reached().orElse(null) instanceof Scalar scalar
+                        && scalar.kind() != Kind.NOTHING
                 ? Optional.of(scalar.written())
                 : Optional.empty();
     }

@@ -7,6 +7,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
 import cyclepacket.intake.EarlierIssue;
 import cyclepacket.intake.SourceFile;
+import cyclepacket.page.ChartCopy;
 import cyclepacket.page.ChartSource;
 import cyclepacket.page.PacketFacts;
 import cyclepacket.page.PageWriter;
@@ -27,23 +28,42 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 
 /** Prints packets: reads a plan, refuses it or writes its packet and chart copy, whole. Reusable for many plans. */
-public final class Press {
+public final class Press implements AutoCloseable {
     /** Part of every issue code: another version may print the same plan differently. */
     static final String VERSION = "0.1.0";
 
     private final Path home;
     private final Path templates;
     private final PageWriter pages;
-    private Optional<Typesetter> typesetter = Optional.empty();
+    private final ExecutorService crew;
+    private final Future<Typesetter> forPatient;
+    private final Future<Typesetter> forClinic;
 
     /** @param home the project's folder, with {@code templates} and {@code plans} below it */
     public Press(Path home) {
         this.home = home;
         this.templates = home.resolve("templates");
         this.pages = new PageWriter(templates);
+        crew = Executors.newFixedThreadPool(2, task -> {
+            Thread thread = new Thread(task, "press");
+            thread.setDaemon(true);
+            return thread;
+        });
+        // Fonts load while the plan is read; a typesetter sets one document at a time, so each document has its own.
+        forPatient = crew.submit(() -> Typesetter.open(templates));
+        forClinic = crew.submit(() -> Typesetter.open(templates));
+    }
+
+    @Override
+    public void close() {
+        crew.shutdownNow();
     }
 
     /** The plans of the demo, in the order of their issues. */
@@ -76,20 +96,32 @@ public final class Press {
                 ? Optional.empty()
                 : EarlierIssue.preparedOn(plan, own.id(), own.replaces().get());
         String code = Codes.issue(
-                reckoning.intake().sources(), templates, VERSION + replacedOn.map(day -> " " + day).orElse(""));
-        String packetPage = pages.packet(new PacketFacts(
+                reckoning.intake().sources(),
+                templates,
+                VERSION + replacedOn.map(day -> " " + day).orElse(""));
+        PacketFacts packetFacts = new PacketFacts(
                 reckoning.own().files(),
                 reckoning.own().course(),
                 reckoning.own().ledger(),
                 reckoning.own().supply(),
                 code,
                 reckoning.isDraft(),
-                replacedOn));
-        String chartPage = pages.chart(chartSource(reckoning, code));
-        Checked<byte[]> packet = typesetter()
-                .typeset(new Sheet(packetPage, facts(own, "Injection packet", code), List.of()));
-        Checked<byte[]> chart = typesetter()
-                .typeset(new Sheet(chartPage, facts(own, "Chart copy", code), attachments(reckoning)));
+                replacedOn);
+        ChartSource chartSource = chartSource(reckoning, code);
+        Future<Printed> packetRun = crew.submit(() -> {
+            String page = pages.packet(packetFacts);
+            return new Printed(
+                    page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
+        });
+        Future<Printed> chartRun = crew.submit(() -> {
+            String page = new ChartCopy(templates, pages).xhtml(chartSource);
+            return new Printed(
+                    page,
+                    forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments(reckoning))));
+        });
+        Printed packetPrinted = done(packetRun);
+        Checked<byte[]> packet = packetPrinted.pdf();
+        Checked<byte[]> chart = done(chartRun).pdf();
         List<Finding> findings = new ArrayList<>(reckoning.findings());
         findings.addAll(inPlan(reckoning, packet.findings()));
         findings.addAll(inPlan(reckoning, chart.findings()));
@@ -100,16 +132,26 @@ public final class Press {
         files.put("packet.pdf", packet.value().get());
         files.put("chart.pdf", chart.value().get());
         if (keepXhtml) {
-            files.put("packet.xhtml", StandalonePage.of(packetPage, templates));
+            files.put("packet.xhtml", StandalonePage.of(packetPrinted.page(), templates));
         }
         return written(reckoning, Finding.sorted(findings), code, files, out);
     }
 
-    private Typesetter typesetter() throws IOException {
-        if (typesetter.isEmpty()) {
-            typesetter = Optional.of(Typesetter.open(templates));
+    /** A page and what the typesetter made of it. */
+    private record Printed(String page, Checked<byte[]> pdf) {}
+
+    private static <T> T done(Future<T> run) throws IOException {
+        try {
+            return run.get();
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof IOException unreadable) {
+                throw unreadable;
+            }
+            throw new IllegalStateException(failed.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(stopped);
         }
-        return typesetter.get();
     }
 
     private static ChartSource chartSource(Reckoning reckoning, String code) {
@@ -142,7 +184,8 @@ public final class Press {
         List<Attachment> attachments = new ArrayList<>();
         for (SourceFile source : reckoning.intake().sources()) {
             String name = Path.of(source.shownPath()).getFileName().toString();
-            boolean isTaken = attachments.stream().anyMatch(other -> other.name().equals(name));
+            boolean isTaken =
+                    attachments.stream().anyMatch(other -> other.name().equals(name));
             attachments.add(new Attachment(
                     isTaken ? source.kind() + "-" + name : name,
                     "application/yaml",
@@ -185,8 +228,7 @@ public final class Press {
         return new Outcome(
                 findings,
                 reckoning.preparedOn(),
-                Optional.of(new Outcome.Written(
-                        folder.path(), reckoning.isDraft(), reckoning.draftReasons(), code)),
+                Optional.of(new Outcome.Written(folder.path(), reckoning.isDraft(), reckoning.draftReasons(), code)),
                 Optional.empty(),
                 json);
     }

@@ -49,9 +49,18 @@ public final class Reckoning {
             all.addAll(SafetyCheck.of(own.files(), own.course(), own.ledger(), own.supply()));
             all.addAll(countersign.findings());
         }
-        findings = Finding.sorted(
-                all.stream().map(finding -> finding.locatedBy(intake.places())).toList());
-        verdict = intake.files().value().map(files -> Verdict.of(files, findings));
+        List<Finding> located = Finding.sorted(all).stream()
+                .map(finding -> finding.locatedBy(intake.places()))
+                .toList();
+        verdict = intake.files().value().map(files -> Verdict.of(files, located));
+        findings = verdict.map(own -> withNotes(located, own)).orElse(Finding.sorted(located));
+    }
+
+    /** Overrides that accept nothing become findings too. */
+    private List<Finding> withNotes(List<Finding> located, Verdict own) {
+        List<Finding> all = new ArrayList<>(located);
+        own.notes().stream().map(note -> note.locatedBy(intake.places())).forEach(all::add);
+        return Finding.sorted(all);
     }
 
     /**

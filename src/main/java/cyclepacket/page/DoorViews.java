@@ -25,8 +25,9 @@ final class DoorViews {
                 .filter(medicine -> medicine.days().stream().anyMatch(this::isAhead))
                 .toList();
         TreeSet<LocalDate> dates = new TreeSet<>();
-        columns.forEach(medicine ->
-                medicine.days().stream().filter(this::isAhead).forEach(day -> dates.add(day.evening().date())));
+        columns.forEach(medicine -> medicine.days().stream()
+                .filter(this::isAhead)
+                .forEach(day -> dates.add(day.evening().date())));
         return new DoorView(
                 facts.sharedTime().map(words.clock()::time),
                 columns.stream()
@@ -56,11 +57,15 @@ final class DoorViews {
         for (MedicineLedger medicine : columns) {
             Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
             cells.add(day.map(ahead -> cell(ahead.evening())));
-            waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL).orElse(false);
+            waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
+                    .orElse(false);
             window |= day.isPresent() && isPen(medicine);
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
-        int injections = cells.stream().flatMap(Optional::stream).mapToInt(cell -> cell.amounts().size()).sum();
+        int injections = cells.stream()
+                .flatMap(Optional::stream)
+                .mapToInt(cell -> cell.amounts().size())
+                .sum();
         int extra = ChangeViews.extra(changes);
         return new DoorView.Row(
                 words.clock().day(date),

@@ -1,0 +1,149 @@
+package cyclepacket.page;
+
+import cyclepacket.ledger.Container;
+import cyclepacket.plan.DayMark;
+import cyclepacket.plan.Medicine;
+import cyclepacket.plan.Plan;
+import cyclepacket.plan.Protocol;
+import cyclepacket.plan.RecordLine;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Section 2 of the chart copy: the doses in force, the stock and the record, as they were told. */
+final class ChartInputs {
+    private final ChartSource source;
+    private final ChartWords words;
+    private final Plan plan;
+
+    ChartInputs(ChartSource source, ChartWords words) {
+        this.source = source;
+        this.words = words;
+        plan = source.files().plan();
+    }
+
+    List<ChartTable> tables() {
+        List<ChartTable> tables = new ArrayList<>(List.of(doses(), stock()));
+        if (!plan.record().isEmpty()) {
+            tables.add(record());
+        }
+        return tables;
+    }
+
+    static String name(Medicine medicine) {
+        return medicine.name() + "\n(" + medicine.id() + ")";
+    }
+
+    private ChartTable doses() {
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "doses", "medicine", "days", "from", "#amount", "time", "order");
+        table.caption(words.text("doses"));
+        for (Protocol.Row row : source.files().protocol().rows()) {
+            Optional<Medicine> medicine = source.files().medicine(row.medicine());
+            if (medicine.isPresent()) {
+                addDoses(table, row, medicine.get());
+            }
+        }
+        return table.build();
+    }
+
+    private void addDoses(ChartTable.Builder table, Protocol.Row row, Medicine medicine) {
+        String days = row.firstDay().equals(row.lastDay())
+                ? row.firstDay().toString()
+                : words.fill(
+                        "doses.days.range",
+                        "first",
+                        row.firstDay().toString(),
+                        "last",
+                        row.lastDay().toString());
+        String time = row.isExact()
+                ? words.text("doses.exact")
+                : Optional.ofNullable(plan.times().get(row.time()))
+                        .map(words::time)
+                        .orElse(row.time());
+        if (row.amount().isPresent()) {
+            table.row(
+                    name(medicine),
+                    days,
+                    from(row.firstDay()),
+                    words.amount(row.amount().get()),
+                    time,
+                    words.text("doses.protocol"));
+            return;
+        }
+        for (Plan.DoseLine line : plan.doses().getOrDefault(row.medicine(), List.of())) {
+            table.row(
+                    name(medicine),
+                    days,
+                    from(line.from()),
+                    words.amount(line.amount()),
+                    time,
+                    line.order().orElse(words.text("not-told")));
+        }
+    }
+
+    private String from(DayMark mark) {
+        return source.course().anchors().date(mark).map(words::day).orElse(mark.toString());
+    }
+
+    private ChartTable stock() {
+        ChartTable.Builder table = ChartTable.of(
+                words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "#least", "#most");
+        table.caption(words.text("stock"));
+        for (Medicine medicine : source.files().medicines().values()) {
+            List<Plan.Stock> lines = plan.onHand().getOrDefault(medicine.id(), List.of());
+            List<Container> containers = Container.of(medicine, lines);
+            for (int line = 0; line < lines.size(); line++) {
+                int own = line;
+                List<Container> alike = containers.stream()
+                        .filter(container -> container.stock() == own)
+                        .toList();
+                addStock(table, medicine, lines.get(line), alike);
+            }
+        }
+        return table.build();
+    }
+
+    private void addStock(ChartTable.Builder table, Medicine medicine, Plan.Stock stock, List<Container> alike) {
+        String box = alike.isEmpty()
+                ? words.text("none")
+                : boxes(alike.get(0).number(), alike.get(alike.size() - 1).number());
+        String opened = stock.opened()
+                .map(day -> "\n" + words.fill("stock.opened", "day", words.date(day)))
+                .orElse("");
+        String used = stock.used()
+                .map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose)))
+                .orElse("");
+        table.row(
+                name(medicine),
+                box,
+                words.amount(stock.size()),
+                stock.lot().orElse(words.text("not-told")) + opened + used,
+                stock.expires().map(this::dateAndYear).orElse(words.text("not-told")),
+                alike.isEmpty() ? words.text("none") : words.amount(alike.get(0).least()),
+                alike.isEmpty() ? words.text("none") : words.amount(alike.get(0).most()));
+    }
+
+    private String boxes(int first, int last) {
+        return first == last
+                ? Integer.toString(first)
+                : ChartWords.unbroken(words.fill("range", "least", "" + first, "most", "" + last));
+    }
+
+    private String dateAndYear(LocalDate date) {
+        return words.date(date) + AmountWords.NO_BREAK + date.getYear();
+    }
+
+    private ChartTable record() {
+        ChartTable.Builder table = ChartTable.of(words.wording(), "record", "date", "medicine", "#injection", "told");
+        table.caption(words.text("record"));
+        for (RecordLine line : plan.record()) {
+            String medicine =
+                    source.files().medicine(line.medicine()).map(Medicine::name).orElse(line.medicine());
+            table.row(
+                    words.day(line.date()), medicine, Integer.toString(line.setting()), new ChartTold(words).of(line));
+        }
+        return table.build();
+    }
+}
