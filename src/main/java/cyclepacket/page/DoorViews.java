@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -31,8 +32,9 @@ final class DoorViews {
         return new DoorView(
                 facts.sharedTime().map(words.clock()::time),
                 columns.stream()
-                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), isPen(medicine)))
+                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), window(medicine)))
                         .toList(),
+                window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
                 Optional.of(facts.files().clinic().rules().noCallBy())
                         .filter(by -> facts.waitsForCall())
@@ -47,6 +49,23 @@ final class DoorViews {
 
     private static boolean isPen(MedicineLedger medicine) {
         return medicine.medicine().device().pen().isPresent();
+    }
+
+    private static String window(MedicineLedger medicine) {
+        return medicine.medicine()
+                .device()
+                .pen()
+                .map(pen -> pen.window().name().toLowerCase(Locale.ROOT))
+                .orElse("none");
+    }
+
+    /** That of the first pen; two opposite pens in one plan are a finding of their own. */
+    private static String window(List<MedicineLedger> columns) {
+        return columns.stream()
+                .filter(DoorViews::isPen)
+                .map(DoorViews::window)
+                .findFirst()
+                .orElse("none");
     }
 
     private DoorView.Row row(LocalDate date, List<MedicineLedger> columns) {

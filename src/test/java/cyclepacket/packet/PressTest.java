@@ -53,6 +53,13 @@ class PressTest {
         return Files.readAllBytes(out.resolve("SM-04417/issue-" + issue).resolve(file));
     }
 
+    /** The words of each page, with plain spaces. */
+    private List<String> pages(int issue, String file) throws IOException {
+        return Typesetter.pageTexts(read(issue, file)).stream()
+                .map(page -> page.replace('\u00a0', ' '))
+                .toList();
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3})
     void keepsTheAccessibilityAndArchivingStandards(int issue) throws IOException {
@@ -63,31 +70,31 @@ class PressTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3})
     void putsTwoIdentifiersOnEveryPageButTheDoor(int issue) throws IOException {
-        List<String> pages = Typesetter.pageTexts(read(issue, "packet.pdf"));
+        List<String> pages = pages(issue, "packet.pdf");
         for (int page = 0; page < pages.size(); page++) {
             boolean isDoor = page == 1;
             assertEquals(!isDoor, pages.get(page).contains("Wren Hollis"), "page " + (page + 1));
             assertEquals(!isDoor, pages.get(page).contains("17 April 1990"), "page " + (page + 1));
             assertEquals(!isDoor, pages.get(page).contains("SM-04417"), "page " + (page + 1));
         }
-        for (String page : Typesetter.pageTexts(read(issue, "chart.pdf"))) {
+        for (String page : pages(issue, "chart.pdf")) {
             assertTrue(page.contains("Wren Hollis") && page.contains("7730418"), page);
         }
     }
 
     @Test
     void marksADraftOnEveryPageAndAFinalPacketOnNone() throws IOException {
-        for (String page : Typesetter.pageTexts(read(1, "packet.pdf"))) {
+        for (String page : pages(1, "packet.pdf")) {
             assertTrue(page.contains("DRAFT"), page);
         }
-        for (String page : Typesetter.pageTexts(read(3, "packet.pdf"))) {
+        for (String page : pages(3, "packet.pdf")) {
             assertFalse(page.contains("DRAFT"), page);
         }
     }
 
     @Test
     void namesTheIssueItReplacesAndItsDay() throws IOException {
-        String second = Typesetter.pageTexts(read(2, "packet.pdf")).get(0).replace('\u00a0', ' ');
+        String second = pages(2, "packet.pdf").get(0);
         assertTrue(second.contains("REPLACES issue 1 of 3 March"), second);
     }
 
