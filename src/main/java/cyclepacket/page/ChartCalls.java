@@ -2,11 +2,14 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.DayChange;
 import cyclepacket.ledger.Draw;
+import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.LookUpRow;
+import cyclepacket.ledger.Marks;
 import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
+import cyclepacket.quantity.Dose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,34 +46,25 @@ final class ChartCalls {
         return List.of(
                 words.text("calls.window." + ChartRules.lower(pen.window())),
                 words.text("calls.fits.not"),
-                words.fill(
-                        "calls.line",
-                        "line",
-                        rules.offTable(source.files().clinic().rules())),
-                new ChartTrailRules(source, words, ledger, pen)
-                        .small(new cyclepacket.ledger.Marks(
-                                pen.dial(), source.files().clinic().rules())));
+                words.fill("calls.line", "line", rules.offTable(source.files().clinic().rules())),
+                new ChartTrailRules(source, words, ledger, pen).small(new Marks(pen.dial(), source.files().clinic().rules())));
     }
 
     private ChartTable evenings() {
-        ChartTable.Builder table =
-                ChartTable.of(words.wording(), "calls", "date", "day", "injection", "#dial", "fits", "off");
-        table.caption(words.fill(
-                "calls.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
+        ChartTable.Builder table = ChartTable.of(words.wording(), "calls", "date", "day", "injection", "#dial", "fits", "off");
+        table.caption(words.fill("calls.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
         for (LedgerDay day : ledger.days()) {
             for (Draw draw : ledger.draws()) {
                 if (draw.date().equals(day.evening().date()) && !draw.isRecorded()) {
                     ChartFits fits = new ChartFits(pen, source.files().clinic().rules(), day, draw);
                     boolean change = day.changes().stream().anyMatch(own -> own.setting() == draw.number());
-                    table.row(
-                            change,
-                            List.of(
-                                    words.day(draw.date()),
-                                    day.evening().day(),
-                                    Integer.toString(draw.number()),
-                                    words.number(draw.dialled()),
-                                    fits(day, draw, fits),
-                                    off(fits)));
+                    table.row(change, List.of(
+                            words.day(draw.date()),
+                            day.evening().day(),
+                            Integer.toString(draw.number()),
+                            words.number(draw.dialled()),
+                            fits(day, draw, fits),
+                            off(fits)));
                 }
             }
         }
@@ -112,14 +106,24 @@ final class ChartCalls {
     private List<String> nextNotes() {
         return ledger.lookUp().isEmpty()
                 ? List.of(words.text("next.none"))
-                : List.of(words.text("next.how"), words.text("next.while"));
+                : List.of(words.text("next.how"), trueWhile());
+    }
+
+    private String trueWhile() {
+        List<Dose> doses = ledger.days().stream()
+                .map(LedgerDay::evening)
+                .filter(Evening::isToCome)
+                .map(Evening::ordered)
+                .distinct()
+                .toList();
+        return doses.size() == 1
+                ? words.fill("next.while.dose", "dose", words.amount(doses.get(0)))
+                : words.text("next.while");
     }
 
     private ChartTable nextEnds() {
-        ChartTable.Builder table = ChartTable.of(
-                words.wording(), "next", "date", "injection", "#window", "#new", "ends", "earliest", "latest");
-        table.caption(words.fill(
-                "next.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
+        ChartTable.Builder table = ChartTable.of(words.wording(), "next", "date", "injection", "#window", "#new", "ends", "earliest", "latest");
+        table.caption(words.fill("next.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
         for (LookUpRow row : ledger.lookUp()) {
             table.row(
                     words.day(row.date()),
@@ -128,9 +132,7 @@ final class ChartCalls {
                     words.number(row.fromNext()),
                     next(row),
                     row.next().map(end -> words.day(end.earliest())).orElse(words.text("none")),
-                    row.next()
-                            .map(end -> end.latest().map(words::day).orElse(words.text("containers.later")))
-                            .orElse(words.text("none")));
+                    row.next().map(end -> end.latest().map(words::day).orElse(words.text("containers.later"))).orElse(words.text("none")));
         }
         return table.build();
     }

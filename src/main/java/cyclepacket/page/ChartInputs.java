@@ -31,13 +31,16 @@ final class ChartInputs {
         return tables;
     }
 
-    static String name(Medicine medicine) {
-        return medicine.name() + "\n(" + medicine.id() + ")";
+    /** The generic name, with the name in the files where two medicines share the generic one. */
+    static String name(ChartSource source, Medicine medicine) {
+        long alike = source.files().medicines().values().stream()
+                .filter(other -> other.name().equals(medicine.name()))
+                .count();
+        return alike > 1 ? medicine.name() + "\n(" + medicine.id() + ")" : medicine.name();
     }
 
     private ChartTable doses() {
-        ChartTable.Builder table =
-                ChartTable.of(words.wording(), "doses", "medicine", "days", "from", "#amount", "time", "order");
+        ChartTable.Builder table = ChartTable.of(words.wording(), "doses", "medicine", "days", "from", "#amount", "time", "order");
         table.caption(words.text("doses"));
         for (Protocol.Row row : source.files().protocol().rows()) {
             Optional<Medicine> medicine = source.files().medicine(row.medicine());
@@ -49,37 +52,14 @@ final class ChartInputs {
     }
 
     private void addDoses(ChartTable.Builder table, Protocol.Row row, Medicine medicine) {
-        String days = row.firstDay().equals(row.lastDay())
-                ? row.firstDay().toString()
-                : words.fill(
-                        "doses.days.range",
-                        "first",
-                        row.firstDay().toString(),
-                        "last",
-                        row.lastDay().toString());
-        String time = row.isExact()
-                ? words.text("doses.exact")
-                : Optional.ofNullable(plan.times().get(row.time()))
-                        .map(words::time)
-                        .orElse(row.time());
+        String days = row.firstDay().equals(row.lastDay()) ? row.firstDay().toString() : words.fill("doses.days.range", "first", row.firstDay().toString(), "last", row.lastDay().toString());
+        String time = row.isExact() ? words.text("doses.exact") : Optional.ofNullable(plan.times().get(row.time())).map(words::time).orElse(row.time());
         if (row.amount().isPresent()) {
-            table.row(
-                    name(medicine),
-                    days,
-                    from(row.firstDay()),
-                    words.amount(row.amount().get()),
-                    time,
-                    words.text("doses.protocol"));
+            table.row(name(source, medicine), days, from(row.firstDay()), words.amount(row.amount().get()), time, words.text("doses.protocol"));
             return;
         }
         for (Plan.DoseLine line : plan.doses().getOrDefault(row.medicine(), List.of())) {
-            table.row(
-                    name(medicine),
-                    days,
-                    from(line.from()),
-                    words.amount(line.amount()),
-                    time,
-                    line.order().orElse(words.text("not-told")));
+            table.row(name(source, medicine), days, from(line.from()), words.amount(line.amount()), time, line.order().orElse(words.text("not-told")));
         }
     }
 
@@ -88,17 +68,14 @@ final class ChartInputs {
     }
 
     private ChartTable stock() {
-        ChartTable.Builder table = ChartTable.of(
-                words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "#least", "#most");
+        ChartTable.Builder table = ChartTable.of(words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "gives");
         table.caption(words.text("stock"));
         for (Medicine medicine : source.files().medicines().values()) {
             List<Plan.Stock> lines = plan.onHand().getOrDefault(medicine.id(), List.of());
             List<Container> containers = Container.of(medicine, lines);
             for (int line = 0; line < lines.size(); line++) {
                 int own = line;
-                List<Container> alike = containers.stream()
-                        .filter(container -> container.stock() == own)
-                        .toList();
+                List<Container> alike = containers.stream().filter(container -> container.stock() == own).toList();
                 addStock(table, medicine, lines.get(line), alike);
             }
         }
@@ -106,29 +83,26 @@ final class ChartInputs {
     }
 
     private void addStock(ChartTable.Builder table, Medicine medicine, Plan.Stock stock, List<Container> alike) {
-        String box = alike.isEmpty()
-                ? words.text("none")
-                : boxes(alike.get(0).number(), alike.get(alike.size() - 1).number());
-        String opened = stock.opened()
-                .map(day -> "\n" + words.fill("stock.opened", "day", words.date(day)))
-                .orElse("");
-        String used = stock.used()
-                .map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose)))
-                .orElse("");
+        String box = alike.isEmpty() ? words.text("none") : boxes(alike.get(0).number(), alike.get(alike.size() - 1).number());
+        String opened = stock.opened().map(day -> "\n" + words.fill("stock.opened", "day", words.date(day))).orElse("");
+        String used = stock.used().map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose))).orElse("");
         table.row(
-                name(medicine),
+                name(source, medicine),
                 box,
                 words.amount(stock.size()),
                 stock.lot().orElse(words.text("not-told")) + opened + used,
                 stock.expires().map(this::dateAndYear).orElse(words.text("not-told")),
-                alike.isEmpty() ? words.text("none") : words.amount(alike.get(0).least()),
-                alike.isEmpty() ? words.text("none") : words.amount(alike.get(0).most()));
+                alike.isEmpty() ? words.text("none") : gives(alike.get(0)));
+    }
+
+    private String gives(Container container) {
+        return container.least().equals(container.most())
+                ? words.amount(container.most())
+                : ChartWords.unbroken(words.fill("range", "least", words.number(container.least()), "most", words.amount(container.most())));
     }
 
     private String boxes(int first, int last) {
-        return first == last
-                ? Integer.toString(first)
-                : ChartWords.unbroken(words.fill("range", "least", "" + first, "most", "" + last));
+        return first == last ? Integer.toString(first) : ChartWords.unbroken(words.fill("range", "least", "" + first, "most", "" + last));
     }
 
     private String dateAndYear(LocalDate date) {
@@ -139,10 +113,8 @@ final class ChartInputs {
         ChartTable.Builder table = ChartTable.of(words.wording(), "record", "date", "medicine", "#injection", "told");
         table.caption(words.text("record"));
         for (RecordLine line : plan.record()) {
-            String medicine =
-                    source.files().medicine(line.medicine()).map(Medicine::name).orElse(line.medicine());
-            table.row(
-                    words.day(line.date()), medicine, Integer.toString(line.setting()), new ChartTold(words).of(line));
+            String medicine = source.files().medicine(line.medicine()).map(Medicine::name).orElse(line.medicine());
+            table.row(words.day(line.date()), medicine, Integer.toString(line.setting()), new ChartTold(words).of(line));
         }
         return table.build();
     }
