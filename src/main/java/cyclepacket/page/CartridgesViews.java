@@ -57,7 +57,8 @@ final class CartridgesViews {
                 Long.toString(ledger.medicine().hold().toSeconds()),
                 ledger.days().stream()
                         .map(LedgerDay::evening)
-                        .anyMatch(evening -> evening.isToCome() && evening.settings().size() > 1),
+                        .anyMatch(evening ->
+                                evening.isToCome() && evening.settings().size() > 1),
                 example().map(words.amounts()::number),
                 rules.betweenMarks().name().toLowerCase(Locale.ROOT),
                 words.amounts().amount(marks.smallest()),
