@@ -12,7 +12,6 @@ import cyclepacket.ledger.Owed;
 import cyclepacket.ledger.RecordDoubt;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.PlanFiles;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -29,7 +28,10 @@ final class ClosedForm {
         MedicineLedger ledger =
                 CycleLedger.of(files, Course.of(files)).of(Case.MEDICINE).orElseThrow();
         return new Foretold(
-                ledger.days().stream().flatMap(day -> entries(plan, day)).sorted().toList(),
+                ledger.days().stream()
+                        .flatMap(day -> entries(plan, day))
+                        .sorted()
+                        .toList(),
                 ledger.changes().stream().map(ClosedForm::change).toList(),
                 ledger.containers().stream().map(ClosedForm::trail).toList(),
                 ledger.covered().surelyUntil(),

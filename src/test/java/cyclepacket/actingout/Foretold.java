@@ -65,13 +65,13 @@ record Foretold(
     /** The evenings between which a box ends; {@code latest} is empty when it may not end at all. */
     record Change(int box, LocalDate earliest, Optional<LocalDate> latest) {
         boolean spans(LocalDate date) {
-            return !date.isBefore(earliest) && latest.map(last -> !date.isAfter(last)).orElse(true);
+            return !date.isBefore(earliest)
+                    && latest.map(last -> !date.isAfter(last)).orElse(true);
         }
     }
 
     Foretold withoutTrails() {
-        return new Foretold(
-                entries, changes, List.of(), surelyUntil, possiblyUntil, firstShort, shortAtMost, stops);
+        return new Foretold(entries, changes, List.of(), surelyUntil, possiblyUntil, firstShort, shortAtMost, stops);
     }
 
     Optional<Change> changeOf(int box) {
