@@ -5,14 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.PlanSketch;
 import cyclepacket.pdf.Conformity;
+import cyclepacket.plan.Device;
+import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -34,6 +39,11 @@ class ChartPagesTest {
                             files, draft, draft ? ChartSamples.findings(files) : List.of(), issue == 2 ? ChartSamples.accepted(files) : List.of()));
         }
         SOURCES.put("not-started", ChartSamples.source(ChartOddPlans.all().get("in-use limit, several openings"), true, List.of(), List.of()));
+        DemoPlan other = new DemoPlan(1);
+        other.paper = Plan.Paper.A4;
+        other.window = Device.Window.LEFT;
+        other.patientZone = ZoneId.of("America/Los_Angeles");
+        SOURCES.put("a4", ChartSamples.source(other.files()));
         for (Map.Entry<String, ChartSource> source : SOURCES.entrySet()) {
             MADE.put(source.getKey(), ChartSamples.pdf(source.getValue()));
             Files.write(folder.resolve(source.getKey() + ".pdf"), MADE.get(source.getKey()));
@@ -143,8 +153,8 @@ class ChartPagesTest {
     @Test
     void showsTheTriggerOnBothClocksWhereZonesDiffer() {
         PlanSketch sketch = new PlanSketch().size("600", "600", "720").home("600").dose(1, "150");
-        sketch.patientZone = java.time.ZoneId.of("America/Los_Angeles");
-        sketch.retrieval = java.util.Optional.of(java.time.LocalDateTime.of(2027, 3, 15, 8, 30));
+        sketch.patientZone = ZoneId.of("America/Los_Angeles");
+        sketch.retrieval = Optional.of(LocalDateTime.of(2027, 3, 15, 8, 30));
         String text = ChartLines.text(ChartSamples.pdf(ChartSamples.source(sketch.files())));
         assertTrue(text.contains("4:30 p.m. (16:30), Pacific time"), text);
         assertTrue(text.contains("7:30 p.m. (19:30), Eastern time"), text);
