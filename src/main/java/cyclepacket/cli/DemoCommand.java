@@ -26,7 +26,12 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Path folder = out.orElse(terminal.home().resolve("out"));
-        Press press = new Press(terminal.home());
+        try (Press press = new Press(terminal.home())) {
+            return all(press, folder);
+        }
+    }
+
+    private int all(Press press, Path folder) throws IOException {
         int worst = ExitCode.DONE;
         for (Path plan : press.examplePlans()) {
             terminal.out().println(plan);

@@ -39,11 +39,12 @@ final class PacketCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Path folder = out.orElse(terminal.home().resolve("out"));
-        Outcome outcome = new Press(terminal.home()).print(plan, folder, xhtml);
-        PacketReport report = new PacketReport(terminal);
-        if (json) {
-            terminal.out().print(outcome.json());
+        try (Press press = new Press(terminal.home())) {
+            Outcome outcome = press.print(plan, folder, xhtml);
+            if (json) {
+                terminal.out().print(outcome.json());
+            }
+            return new PacketReport(terminal).tell(outcome, !json);
         }
-        return report.tell(outcome, !json);
     }
 }

@@ -45,7 +45,7 @@ final class Report {
         LocalDate today = LocalDate.now(terminal.clock());
         preparedOn
                 .filter(day -> !day.equals(today))
-                .ifPresent(day -> terminal.say("note: the plan says it was prepared on " + day + ", and today is " + today
-                        + "; the packet counts from " + day));
+                .ifPresent(day -> terminal.say("note: the plan says it was prepared on " + day + ", and today is "
+                        + today + "; the packet counts from " + day));
     }
 }

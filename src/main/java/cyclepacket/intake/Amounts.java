@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** Amounts of one medicine: a bare number, or a number with the medicine's own unit. No unit is ever converted. */
 final class Amounts {
+    /** No example: a number in a mend is a number that somebody may copy. */
+    static final String DIGITS = "write the amount in plain digits";
+
     private final String medicine;
     private final Optional<DoseUnit> unit;
 
@@ -53,7 +56,7 @@ final class Amounts {
             field.stop(
                     "UNIT-CLASH",
                     medicine + " is measured in " + unit.get().word() + ", not in " + Characters.quoted(word),
-                    "ask the prescriber for the amount in " + unit.get().word() + "; do not convert it");
+                    "find out the amount in " + unit.get().word() + " and write that; never convert it");
             return Part.absent();
         }
         return field.attempt("AMOUNT-INVALID", Part.of(number), n -> Dose.of(n, unit.get()));
@@ -62,10 +65,10 @@ final class Amounts {
     private static String mend(String text) {
         String pointed = text.replace(',', '.');
         if (ScalarKind.isNumber(pointed)) {
-            return "write a point before decimals, as in 187.5";
+            return "write a point before the decimals";
         }
         boolean isRunTogether =
                 !text.isEmpty() && Character.isDigit(text.charAt(0)) && text.matches("[0-9.]+[A-Za-z]+");
-        return isRunTogether ? "write the number without the unit" : "write digits, for example 187.5";
+        return isRunTogether ? "write the number without the unit" : DIGITS;
     }
 }

@@ -65,7 +65,9 @@ final class Anchors {
         if (codes.get().contains(code)) {
             return true;
         }
-        String wrong = "the protocol " + protocol + " has no anchor " + Characters.quoted(code);
+        String written = isKey ? code : field.text().value().orElse(code);
+        String counted = written.equals(code) ? "" : Characters.quoted(written) + " counts from " + code + ", and ";
+        String wrong = counted + "the protocol " + protocol + " has no anchor " + code;
         String mend = NearestName.mend(code, codes.get());
         if (isKey) {
             field.stopAtKey("ANCHOR-UNKNOWN", wrong, mend);

@@ -37,7 +37,9 @@ final class Calendar {
     }
 
     static Part<Moment> moment(Field field) {
-        return field.parsed("DATE-INVALID", Calendar::moment);
+        boolean isDateRight =
+                field.text().value().filter(Calendar::startsWithDate).isPresent();
+        return field.parsed(isDateRight ? "TIME-INVALID" : "DATE-INVALID", Calendar::moment);
     }
 
     /** Hours with at most the decimals that make whole minutes, for example 34.5. */
@@ -70,7 +72,8 @@ final class Calendar {
             throw new Refusal("the clock time " + text + " does not exist", "write 00:00 to 23:59");
         }
         throw new Refusal(
-                Characters.quoted(text) + " is not a clock time", "write 24-hour time, for example \"20:30\"");
+                Characters.quoted(text) + " is not a clock time",
+                "write four digits of a 24-hour clock, as in \"09:05\"");
     }
 
     static Moment moment(String text) {
@@ -83,6 +86,14 @@ final class Calendar {
         Optional<LocalTime> time = Optional.ofNullable(parts.group(2)).map(Calendar::time);
         return new Moment(
                 date(parts.group(1)), time, Optional.ofNullable(parts.group(3)).map(Calendar::offset));
+    }
+
+    private static boolean startsWithDate(String text) {
+        try {
+            return text.indexOf('T') > 0 && date(text.substring(0, text.indexOf('T'))) != null;
+        } catch (Refusal notADate) {
+            return false;
+        }
     }
 
     private static ZoneOffset offset(String text) {

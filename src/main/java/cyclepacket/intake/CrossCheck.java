@@ -22,7 +22,7 @@ final class CrossCheck {
 
     private void timesAreNamed() {
         Field times = plan.at("times");
-        if (!times.isWritten()) {
+        if (!times.isWritten() || times.isRefused()) {
             return;
         }
         Set<String> needed = new LinkedHashSet<>();
@@ -36,7 +36,7 @@ final class CrossCheck {
                             + ", and times does not say when that is",
                     NearestName.of(name, times.entries().keySet())
                             .map(near -> "write " + name + " for " + near + ", or mend the protocol")
-                            .orElse("add it, for example " + name + ": \"20:30\""));
+                            .orElse("add " + name + ": and its clock time"));
         }
     }
 
@@ -46,7 +46,9 @@ final class CrossCheck {
                 .items()
                 .forEach(row -> row.at("medicine").text().value().ifPresent(rows::add));
         for (Map.Entry<String, Field> doses : plan.at("doses").entries().entrySet()) {
-            if (!rows.isEmpty() && !rows.contains(doses.getKey())) {
+            if (!rows.isEmpty()
+                    && !rows.contains(doses.getKey())
+                    && !doses.getValue().isRefused()) {
                 doses.getValue()
                         .stopAtKey(
                                 "DOSES-WITHOUT-ROW",

@@ -20,6 +20,11 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
         return new Field(sheet, Pointers.child(pointer, key), child);
     }
 
+    /** Whether something about this very value has been reported. */
+    boolean isRefused() {
+        return sheet.hasRefused(pointer);
+    }
+
     boolean isWritten() {
         return tree.isPresent();
     }
@@ -90,6 +95,9 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
 
     /** All lines of a list, each read even when one before it is broken. */
     <T> Part<List<T>> each(Function<Field, Part<T>> read) {
+        if (isRefused()) {
+            return Part.absent();
+        }
         List<Part<T>> parts = items().stream().map(read).toList();
         return parts.stream().allMatch(Part::isPresent)
                 ? Part.of(parts.stream().map(Part::get).toList())
@@ -123,7 +131,7 @@ record Field(Sheet sheet, String pointer, Optional<Tree> tree) {
     }
 
     private Optional<Tree.Scalar> scalar(Tree.Kind kind) {
-        if (sheet.hasRefused(pointer)) {
+        if (isRefused()) {
             return Optional.empty();
         }
         return tree.filter(Tree.Scalar.class::isInstance)

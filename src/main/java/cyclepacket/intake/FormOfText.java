@@ -8,11 +8,22 @@ import java.util.Map;
 /** Text that is not written in the form its key asks for, where no record has a better sentence. */
 final class FormOfText {
     private static final Map<String, String> MENDS = Map.of(
-            "plan", "write letters, digits and hyphens, at most 40, for example SM-04417",
             "currency", "write three capital letters, for example USD",
             "country", "write two capital letters, for example US");
 
+    private static final String NAME = "use small letters, digits and hyphens";
+
     private FormOfText() {}
+
+    /** A key that is not written as names of its group are. */
+    static Finding ofKey(Sheet sheet, FormatError error) {
+        String names = error.schema().get("propertyNames").get("$ref").asString();
+        return Finding.stop(
+                "VALUE-FORM",
+                sheet.placeOfKey(Pointers.child(error.pointer(), error.property())),
+                Characters.quoted(error.property()) + " is not a name",
+                names.endsWith("/anchor") ? "write capital letters, as in S1, T and R" : NAME);
+    }
 
     static Finding finding(Sheet sheet, FormatError error) {
         Place place = sheet.place(error.pointer());
@@ -22,10 +33,9 @@ final class FormOfText {
         return switch (error.definition()) {
             case "text", "anchor-meaning" ->
                 Finding.stop("VALUE-EMPTY", place, "nothing is written here", "write the text, or remove the key");
-            case "name", "word" ->
-                Finding.stop("VALUE-FORM", place, written + " is not a name", "use small letters, digits and hyphens");
+            case "name", "word" -> Finding.stop("VALUE-FORM", place, written + " is not a name", NAME);
             case "amount", "given", "record-line" ->
-                Finding.stop("AMOUNT-INVALID", place, written + " is not an amount", "write digits, for example 187.5");
+                Finding.stop("AMOUNT-INVALID", place, written + " is not an amount", Amounts.DIGITS);
             default ->
                 Finding.stop(
                         "VALUE-FORM",

@@ -14,8 +14,10 @@ import tools.jackson.databind.JsonNode;
  * @param property the key that is missing or too much, empty for other keywords
  * @param schemaPath the way to the failing keyword inside the schema
  * @param schema the schema object that holds the failing keyword
+ * @param wholeSchema the schema of the file
  */
-record FormatError(String pointer, String keyword, String property, String schemaPath, JsonNode schema) {
+record FormatError(
+        String pointer, String keyword, String property, String schemaPath, JsonNode schema, JsonNode wholeSchema) {
 
     static FormatError of(Error error, JsonNode schemaText) {
         String location = error.getSchemaLocation().toString();
@@ -30,12 +32,28 @@ record FormatError(String pointer, String keyword, String property, String schem
                 error.getKeyword(),
                 Optional.ofNullable(error.getProperty()).orElse(""),
                 path,
-                schema);
+                schema,
+                schemaText);
     }
 
     /** The keys the schema object allows. */
     List<String> allowedKeys() {
         return schema.has("properties") ? List.copyOf(schema.get("properties").propertyNames()) : List.of();
+    }
+
+    /** The groups of the format in which a key may stand. */
+    List<String> otherHomesOf(String key) {
+        List<String> homes = new ArrayList<>();
+        collectHomes(wholeSchema.get("properties"), key, homes);
+        return homes;
+    }
+
+    private static void collectHomes(JsonNode properties, String key, List<String> homes) {
+        properties.forEachEntry((name, value) -> {
+            if (value.has("properties") && value.get("properties").has(key)) {
+                homes.add(name);
+            }
+        });
     }
 
     /** The words of {@code enum}. */
@@ -55,6 +73,8 @@ record FormatError(String pointer, String keyword, String property, String schem
 
     /** Whether the record that is built from the value says better what is wrong with it. */
     boolean isAboutForm() {
-        return keyword.equals("pattern") || (keyword.equals("minimum") && schema.has("pattern"));
+        return keyword.equals("pattern")
+                || keyword.equals("propertyNames")
+                || (keyword.equals("minimum") && schema.has("pattern"));
     }
 }

@@ -42,6 +42,7 @@ final class FormatWords {
             case "enum" -> wrongWord(error);
             case "minimum", "maximum", "exclusiveMinimum", "exclusiveMaximum" -> outsideRange(error);
             case "minItems", "maxItems", "minProperties" -> wrongLength(error);
+            case "propertyNames" -> FormOfText.ofKey(sheet, error);
             case "pattern" -> FormOfText.finding(sheet, error);
             default -> throw new IllegalStateException("no sentence for the schema keyword " + error.keyword());
         };
@@ -50,7 +51,15 @@ final class FormatWords {
     private Finding unknownKey(FormatError error) {
         Place place = sheet.placeOfKey(Pointers.child(error.pointer(), error.property()));
         String wrong = Characters.quoted(error.property()) + " is not a key that can stand here";
-        return Finding.stop("KEY-UNKNOWN", place, wrong, NearestName.mend(error.property(), error.allowedKeys()));
+        return Finding.stop("KEY-UNKNOWN", place, wrong, mendForKey(error));
+    }
+
+    private static String mendForKey(FormatError error) {
+        String key = error.property();
+        List<String> homes = error.otherHomesOf(key);
+        return NearestName.of(key, error.allowedKeys()).isEmpty() && homes.size() == 1
+                ? key + " belongs under " + homes.get(0) + "; check the spaces in front of it"
+                : NearestName.mend(key, error.allowedKeys());
     }
 
     private Finding missingKey(FormatError error) {
@@ -74,6 +83,9 @@ final class FormatWords {
             return "this " + sheet.kind().word() + " file";
         }
         String last = names.get(names.size() - 1);
+        if (pointer.startsWith("/sizes/")) {
+            return "this size";
+        }
         return last.chars().allMatch(c -> c >= '0' && c <= '9') ? "this line" : last;
     }
 
@@ -83,7 +95,7 @@ final class FormatWords {
         Place place = sheet.placeOfKey(error.pointer());
         return sheet.kind() == FileKind.MEDICINE
                 ? Finding.stop(
-                        "KEY-UNKNOWN", place, "only a cartridge-pen has " + key, "remove " + key + ", or mend form")
+                        "KEY-UNKNOWN", place, "only a cartridge-pen has the key " + key, "remove it, or mend form")
                 : Finding.stop(
                         "KEY-UNKNOWN", place, key + " cannot stand beside on", "write on alone, or from and until");
     }
@@ -123,7 +135,7 @@ final class FormatWords {
         boolean isPair = error.schema().has("maxItems");
         return isPair
                 ? Finding.stop(
-                        "LIST-LENGTH", place, "this list has two numbers", "write the lesser and the greater number")
-                : Finding.stop("LIST-LENGTH", place, "there is nothing in here", "add a line, or remove the key");
+                        "LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most")
+                : Finding.stop("LIST-LENGTH", place, "this list is empty", "write at least one entry");
     }
 }

@@ -147,7 +147,8 @@ final class MedicineBuilder {
 
     static Duration hold(String text) {
         if (!text.matches("[0-9]{1,2} s")) {
-            throw new Refusal(Characters.quoted(text) + " is not a time to hold", "write seconds, for example 10 s");
+            throw new Refusal(
+                    Characters.quoted(text) + " is not a time to hold", "write the leaflet's seconds, a space and s");
         }
         int seconds = Integer.parseInt(text.substring(0, text.length() - 2));
         if (seconds < 1 || seconds > LONGEST_HOLD_SECONDS) {

@@ -9,11 +9,16 @@ import java.util.TreeSet;
 
 /** Finds the known name that a misspelt one most likely stands for. */
 final class NearestName {
+    /** So many letters must stand for each slip; two letters with one changed could be any other two. */
+    private static final int SAME_LETTERS_PER_SLIP = 3;
+
+    private static final int MOST_CHOICES = 8;
+
     private NearestName() {}
 
     /** The nearest known name, when so few letters differ that it is a likely slip; ties go to the first in the alphabet. */
     static Optional<String> of(String written, Collection<String> known) {
-        int most = Math.max(1, written.length() / 3);
+        int most = written.length() / SAME_LETTERS_PER_SLIP;
         return new TreeSet<>(known)
                 .stream()
                         .filter(name -> distance(written, name) <= most)
@@ -26,7 +31,7 @@ final class NearestName {
         if (near.isPresent()) {
             return "did you mean " + near.get() + "?";
         }
-        return known.isEmpty() ? "remove it" : choices(known);
+        return known.isEmpty() || known.size() > MOST_CHOICES ? "remove it" : choices(known);
     }
 
     /** For example {@code use one of equal, full-dial-first}. */

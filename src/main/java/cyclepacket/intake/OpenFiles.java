@@ -53,6 +53,9 @@ final class OpenFiles {
 
     Optional<Sheet> protocol() throws IOException {
         Field named = plan.top().at("protocol");
+        if (plan.root().isEmpty()) {
+            return likelyProtocol();
+        }
         Optional<String> id = named.text().value();
         if (id.isEmpty()) {
             return Optional.empty();
@@ -69,6 +72,15 @@ final class OpenFiles {
         Optional<Sheet> protocol = openIfThere(FileKind.PROTOCOL, folder.protocol(id.get()));
         protocol.ifPresent(sheet -> nameAgrees(sheet.top().at("protocol"), id.get()));
         return protocol;
+    }
+
+    /** A plan that is not YAML still shows which protocol it means, so that the findings of that file are not kept back. */
+    private Optional<Sheet> likelyProtocol() {
+        Optional<String> id = plan.source().lines().stream()
+                .filter(line -> line.matches("protocol: *" + ID + " *"))
+                .map(line -> line.substring(line.indexOf(':') + 1).strip())
+                .findFirst();
+        return id.flatMap(name -> openIfThere(FileKind.PROTOCOL, folder.protocol(name)));
     }
 
     /** Opens every medicine that the protocol or the plan names, in that order. */

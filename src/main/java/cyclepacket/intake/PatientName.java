@@ -2,30 +2,47 @@ package cyclepacket.intake;
 
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Keeps the patient's name out of every finding that is not about the name itself. */
 final class PatientName {
     private static final String POINTER = "/patient/name";
-    /** For a plan that is not YAML: whatever stands behind a key called name, up to where a value can end. */
-    private static final Pattern BEHIND_NAME = Pattern.compile("\\bname[\"']?\\s*:\\s*([^,}]*[^,}\\s])");
+    /** Whatever stands behind a key called name, for a plan whose patient cannot be found or is there twice. */
+    private static final Pattern BEHIND_NAME =
+            Pattern.compile("\\bname[\"']?\\s*:\\s*(?:\"([^\"\\r\\n]+)|'([^'\\r\\n]+)|([^,}\"'\\s][^,}\\r\\n]*))");
+
+    /** A shorter guess would put stars into ordinary words. */
+    private static final int SHORTEST_GUESS = 3;
 
     private final String planPath;
-    private final Optional<String> name;
+    private final List<String> names;
     private final Optional<Tree.Scalar> written;
 
-    private PatientName(String planPath, Optional<Tree.Scalar> written) {
+    private PatientName(String planPath, List<String> names, Optional<Tree.Scalar> written) {
         this.planPath = planPath;
+        this.names = names.stream()
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
         this.written = written;
-        this.name = written.map(Tree.Scalar::written).map(String::strip).filter(n -> !n.isEmpty());
     }
 
     static PatientName in(Sheet plan) {
         Optional<Tree.Scalar> scalar =
                 plan.at(POINTER).filter(Tree.Scalar.class::isInstance).map(Tree.Scalar.class::cast);
-        return new PatientName(plan.shownPath(), scalar);
+        Stream<String> guesses = BEHIND_NAME
+                .matcher(plan.source().text())
+                .results()
+                .flatMap(found -> Stream.of(found.group(1), found.group(2), found.group(3))
+                        .filter(Objects::nonNull))
+                .filter(guess -> guess.length() >= SHORTEST_GUESS);
+        List<String> names = Stream.concat(scalar.map(Tree.Scalar::written).stream(), guesses)
+                .toList();
+        return new PatientName(plan.shownPath(), names, scalar);
     }
 
     Finding masked(Finding finding) {
@@ -45,15 +62,18 @@ final class PatientName {
             return place;
         }
         String line = withStars(place.sourceLine());
-        if (place.file().equals(planPath)) {
-            line = written.isPresent() ? withoutSpan(line, place.line(), written.get()) : withoutGuess(line);
+        if (written.isPresent() && place.file().equals(planPath)) {
+            line = withoutSpan(line, place.line(), written.get());
         }
         return new Place(place.file(), place.pointer(), place.line(), place.column(), line);
     }
 
     private String withStars(String text) {
-        return name.map(n -> text.replace(n, "*".repeat(n.codePointCount(0, n.length()))))
-                .orElse(text);
+        String masked = text;
+        for (String name : names) {
+            masked = masked.replace(name, "*".repeat(name.codePointCount(0, name.length())));
+        }
+        return masked;
     }
 
     /** The name as it is written in the file may differ from its value by quotes and escapes. */
@@ -70,14 +90,5 @@ final class PatientName {
             masked.appendCodePoint(n >= from && n < to && Character.isLetterOrDigit(points[n]) ? '*' : points[n]);
         }
         return masked.toString();
-    }
-
-    private static String withoutGuess(String line) {
-        Matcher guess = BEHIND_NAME.matcher(line);
-        return guess.find()
-                ? line.substring(0, guess.start(1))
-                        + "*".repeat(guess.end(1) - guess.start(1))
-                        + line.substring(guess.end(1))
-                : line;
     }
 }

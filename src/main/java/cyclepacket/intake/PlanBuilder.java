@@ -5,6 +5,7 @@ import cyclepacket.plan.DayMark;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.RecordLine;
 import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.Refusal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.LinkedHashMap;
@@ -26,7 +27,7 @@ final class PlanBuilder {
     }
 
     Part<Plan> plan() {
-        Part<String> id = top.at("plan").text();
+        Part<String> id = top.at("plan").parsed("VALUE-FORM", PlanBuilder::id);
         Part<Integer> issue = top.at("issue").count();
         Part<Optional<Integer>> replaces = top.at("replaces").ifWritten(Field::count);
         PlanPeople people = new PlanPeople(top);
@@ -70,6 +71,14 @@ final class PlanBuilder {
                         overrides.get(),
                         prepared.get(),
                         countersigned.get()));
+    }
+
+    private static String id(String text) {
+        if (!text.matches("[A-Za-z0-9][A-Za-z0-9-]{0,39}")) {
+            throw new Refusal(
+                    Characters.quoted(text) + " is not a plan id", "write letters, digits and hyphens, at most 40");
+        }
+        return text;
     }
 
     private Part<Map<Anchor, Plan.Moment>> planned(Field group) {

@@ -64,7 +64,7 @@ final class TreeReader {
                         start(event),
                         "a second document starts here",
                         "delete this line, or move what follows to a file of its own"));
-                return root;
+                return Optional.empty();
             }
             if (event instanceof NodeEvent) {
                 root = Optional.of(value(event, Optional.empty(), 1));

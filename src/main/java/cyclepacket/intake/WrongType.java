@@ -42,11 +42,18 @@ final class WrongType {
                         : "write a list in square brackets";
             case "object" -> "write its keys on lines of their own, two spaces further in";
             case "boolean" -> "write true or false, without quotes";
-            default ->
-                ScalarKind.isNumber(written)
-                        ? "write it without quotes" + (wanted.equals("integer") ? " and without decimals" : "")
-                        : "write it in digits" + (wanted.equals("integer") ? "" : ", with a point before decimals");
+            default -> number(wanted, value, written);
         };
+    }
+
+    private static String number(String wanted, Optional<Tree> value, String written) {
+        boolean isQuoted = ScalarKind.isNumber(written) && !kind(value).equals("a number");
+        if (isQuoted) {
+            return "write it without quotes";
+        }
+        return wanted.equals("integer")
+                ? "write a whole number in digits"
+                : "write digits, with a point before decimals";
     }
 
     private static String kind(Optional<Tree> value) {

@@ -13,9 +13,9 @@ import java.util.function.UnaryOperator;
  */
 record Branches(TreeMap<Integer, Ends> byMet) {
 
-    static Branches start() {
+    static Branches start(Timeline line) {
         Branches start = new Branches(new TreeMap<>());
-        start.byMet.put(0, Ends.start());
+        start.byMet.put(0, Ends.start(line));
         return start;
     }
 

@@ -52,9 +52,16 @@ final class ContainerSums {
         for (Draw.Stop stop : draw.stops()) {
             long total = stop.total().milliUnits();
             long least = stop.isConfirmed() ? total : draw.before().milliUnits();
-            long most = stop.isConfirmed() ? total : Math.max(draw.after().milliUnits(), least);
+            long most = stop.isConfirmed() ? total : mostUnconfirmed(draw);
             readings.add(new Reading(index, least, most, stop.isConfirmed()));
         }
+    }
+
+    /** When the whole setting was given after a stop, something of it was still owed. */
+    private long mostUnconfirmed(Draw draw) {
+        boolean restWasGiven = draw.given().filter(draw.dialled()::equals).isPresent();
+        long after = draw.after().milliUnits() - (restWasGiven ? line.grain() : 0);
+        return Math.max(after, draw.before().milliUnits());
     }
 
     /** The ends of every container, in loading order. */
@@ -67,7 +74,7 @@ final class ContainerSums {
     }
 
     private void solve() {
-        Branches before = Branches.start();
+        Branches before = Branches.start(line);
         for (int index = 0; index < containers.size(); index++) {
             before = withRecord(index, before);
             ends.add(before.union());
@@ -86,9 +93,10 @@ final class ContainerSums {
 
     private Branches withRecord(int index, Branches before) {
         Branches forward = before.next(containers.get(index), unknowns, line);
-        Branches open = forward.without(proven, line);
+        List<Integer> noEnds = index == containers.size() - 1 ? provenForLast() : proven;
+        Branches open = forward.without(noEnds, line);
         if (nextReading == readings.size()) {
-            return open.isEmpty() ? neverEnded(forward) : open;
+            return open.isEmpty() ? neverEnded(forward, noEnds) : open;
         }
         Reading reading = readings.get(nextReading);
         Branches gone = open.before(reading.draw(), line);
@@ -107,6 +115,20 @@ final class ContainerSums {
         }
         nextReading++;
         return read(index, before, reading);
+    }
+
+    /** With no further container at home, a whole setting that was given proves that the last one had not ended. */
+    private List<Integer> provenForLast() {
+        List<Integer> all = new ArrayList<>();
+        for (int index = 0; index < line.size(); index++) {
+            Draw draw = line.draw(index);
+            boolean wholeWasGiven = draw.isRecorded()
+                    && draw.given().filter(draw.dialled()::equals).isPresent();
+            if (wholeWasGiven || proven.contains(index)) {
+                all.add(index);
+            }
+        }
+        return all;
     }
 
     /** Whether a container after one that ended unseen can be the one that was read. */
@@ -132,11 +154,22 @@ final class ContainerSums {
             for (Opening opening : Opening.all(branch.getValue(), container.opened(), line)) {
                 if (!withinInUseDays || opening.isUsableOn(reading.draw())) {
                     Spans reach = opening.totals().plus(container.least().milliUnits(), most);
-                    fitting = fitting.with(reach.between(reading.least(), reading.most()));
+                    fitting = fitting.with(reach.between(leastForOneStop(index, reading), reading.most()));
                 }
             }
         }
         return fitting;
+    }
+
+    /** One number proves one stop: the container after it must hold the rest of the setting. */
+    private long leastForOneStop(int index, Reading reading) {
+        Draw draw = line.draw(reading.draw());
+        boolean isLastStop = draw.stops().size() == 1 && draw.unknown().isZero();
+        if (!isLastStop || index + 1 >= containers.size()) {
+            return reading.least();
+        }
+        long mostOfNext = containers.get(index + 1).most().milliUnits();
+        return Math.max(reading.least(), draw.after().milliUnits() - mostOfNext);
     }
 
     /** What nobody saw drawn in the unknown settings from number {@code met} on that lie before setting {@code draw}. */
@@ -159,7 +192,7 @@ final class ContainerSums {
             doubt(RecordDoubt.Kind.PAST_IN_USE, reading.draw(), what);
         }
         Spans allowed = reading.isExact() || anyTime.isEmpty()
-                ? Spans.of(reading.least(), reading.most())
+                ? Spans.of(reading.least(), reading.most(), line.grain())
                 : inTime.isEmpty() ? anyTime : inTime;
         int met = (int) unknowns.stream().filter(draw -> draw < reading.draw()).count();
         return Branches.of(met, new Ends(allowed, new TreeMap<>(), OptionalInt.of(reading.draw())));
@@ -186,11 +219,11 @@ final class ContainerSums {
                 + " gives " + container.least().number().toPlainString() + " to " + container.most();
     }
 
-    private Branches neverEnded(Branches forward) {
+    private Branches neverEnded(Branches forward, List<Integer> noEnds) {
         Ends all = forward.union();
         long beyond = all.max();
         int contradiction = -1;
-        for (int index : proven) {
+        for (int index : noEnds) {
             if (line.start(index) <= beyond && beyond < line.endExclusive(index)) {
                 contradiction = index;
                 beyond = line.endExclusive(index);
@@ -201,7 +234,8 @@ final class ContainerSums {
             doubt(RecordDoubt.Kind.NO_END_WRITTEN, contradiction, drawn);
         }
         return Branches.of(
-                forward.byMet().lastKey(), new Ends(Spans.of(beyond, beyond), new TreeMap<>(), OptionalInt.empty()));
+                forward.byMet().lastKey(),
+                new Ends(Spans.of(beyond, beyond, line.grain()), new TreeMap<>(), OptionalInt.empty()));
     }
 
     /** The containers before a reading gave what is left of its total once the later ones' possible fills are off. */
@@ -227,7 +261,9 @@ final class ContainerSums {
 
     private void doubt(RecordDoubt.Kind kind, int draw, String subject) {
         Optional<Integer> recordLine = line.draw(draw).recordLine();
-        boolean isExplained = recordLine.map(explained::get).orElse(false);
+        // No reason can say which container was meant; only the missing numbers can.
+        boolean isExplained = kind != RecordDoubt.Kind.READING_UNCLEAR
+                && recordLine.map(explained::get).orElse(false);
         doubts.add(new RecordDoubt(kind, recordLine.orElse(-1), isExplained, subject));
     }
 }

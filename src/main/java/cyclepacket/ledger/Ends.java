@@ -19,8 +19,8 @@ import java.util.TreeSet;
 record Ends(Spans empty, TreeMap<Integer, Long> limits, OptionalInt readAt) {
 
     /** No container yet: nothing has been given. */
-    static Ends start() {
-        return new Ends(Spans.of(0, 0), new TreeMap<>(), OptionalInt.empty());
+    static Ends start(Timeline line) {
+        return new Ends(Spans.of(0, 0, line.grain()), new TreeMap<>(), OptionalInt.empty());
     }
 
     /** Every total at which it can end, for either cause. */
@@ -96,7 +96,7 @@ record Ends(Spans empty, TreeMap<Integer, Long> limits, OptionalInt readAt) {
         for (int index = 0; index < line.size(); index++) {
             if (limits.containsKey(index)) {
                 long total = limits.get(index);
-                outcomes.add(new Outcome(index, true, Spans.of(total, total)));
+                outcomes.add(new Outcome(index, true, Spans.of(total, total, line.grain())));
             }
             Spans here = empty.between(line.start(index), line.endExclusive(index) - 1);
             if (!here.isEmpty()) {

@@ -38,7 +38,12 @@ final class LedgerBuilder {
 
     private Timeline timeline(List<Draw> draws) {
         int openedDays = medicine.device().pen().map(CartridgePen::openedDays).orElse(0);
-        return new Timeline(draws, openedDays, rules.inUseDayOne());
+        long step = medicine.device()
+                .pen()
+                .filter(pen -> pen.window() == Window.LEFT)
+                .map(pen -> pen.dial().step().milliUnits())
+                .orElse(1L);
+        return new Timeline(draws, openedDays, rules.inUseDayOne(), step);
     }
 
     MedicineLedger build() {
@@ -147,7 +152,7 @@ final class LedgerBuilder {
 
     private List<ContainerLine> lines(List<Ends> ends, CartridgePen pen) {
         List<ContainerLine> lines = new ArrayList<>();
-        Ends before = Ends.start();
+        Ends before = Ends.start(line);
         for (int index = 0; index < containers.size(); index++) {
             Ends own = ends.get(index);
             Optional<LocalDate> firstOpening = containers.get(index).opened().or(openings(before.min()));

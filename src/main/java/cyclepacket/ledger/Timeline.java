@@ -10,12 +10,27 @@ final class Timeline {
     private final List<Draw> draws;
     private final int openedDays;
     private final InUseDayOne dayOne;
+    private final long grain;
 
-    /** @param openedDays days a container may be used once opened; 0 for containers without such a limit */
-    Timeline(List<Draw> draws, int openedDays, InUseDayOne dayOne) {
+    /**
+     * @param openedDays days a container may be used once opened; 0 for containers without such a limit
+     * @param step the marks a container ends on, in thousandths: 1 unless the pen only gives whole marks
+     */
+    Timeline(List<Draw> draws, int openedDays, InUseDayOne dayOne, long step) {
         this.draws = List.copyOf(draws);
         this.openedDays = openedDays;
         this.dayOne = dayOne;
+        // A loss of any size moves every later total off the marks.
+        grain = draws.stream()
+                        .allMatch(draw -> draw.before().milliUnits() % step == 0
+                                && draw.after().milliUnits() % step == 0)
+                ? step
+                : 1;
+    }
+
+    /** The distance between two totals at which a container can end, in thousandths. */
+    long grain() {
+        return grain;
     }
 
     List<Draw> draws() {

@@ -33,7 +33,8 @@ record CountersignCheck(boolean isValid, List<Finding> findings) {
                         Place.at(files.orElseThrow().planFile(), "/countersigned/code"),
                         slip
                                 ? "this is not a countersign code: its check symbol does not fit"
-                                : "a value was changed after " + signed.get().by() + " countersigned, so the packet is a draft",
+                                : "a value was changed after " + signed.get().by()
+                                        + " countersigned, so the packet is a draft",
                         "let the second person key the values in again with ./cyclepacket countersign")));
     }
 }

@@ -9,6 +9,7 @@ import cyclepacket.intake.Intake;
 import cyclepacket.intake.PlanReader;
 import cyclepacket.ledger.CycleLedger;
 import cyclepacket.page.LedgerTable;
+import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.safety.SafetyCheck;
 import cyclepacket.safety.Verdict;
@@ -48,9 +49,18 @@ public final class Reckoning {
             all.addAll(SafetyCheck.of(own.files(), own.course(), own.ledger(), own.supply()));
             all.addAll(countersign.findings());
         }
-        findings = Finding.sorted(
-                all.stream().map(finding -> finding.locatedBy(intake.places())).toList());
-        verdict = intake.files().value().map(files -> Verdict.of(files, findings));
+        List<Finding> located = Finding.sorted(all).stream()
+                .map(finding -> finding.locatedBy(intake.places()))
+                .toList();
+        verdict = intake.files().value().map(files -> Verdict.of(files, located));
+        findings = verdict.map(own -> withNotes(located, own)).orElse(Finding.sorted(located));
+    }
+
+    /** Overrides that accept nothing become findings too. */
+    private List<Finding> withNotes(List<Finding> located, Verdict own) {
+        List<Finding> all = new ArrayList<>(located);
+        own.notes().stream().map(note -> note.locatedBy(intake.places())).forEach(all::add);
+        return Finding.sorted(all);
     }
 
     /**
@@ -107,6 +117,10 @@ public final class Reckoning {
         return SecondLook.questions(own().files(), own().course());
     }
 
+    Optional<Plan> planAndIssue() {
+        return computed.map(own -> own.files().plan());
+    }
+
     Computed own() {
         return computed.orElseThrow(() -> new IllegalStateException("the plan could not be read"));
     }
@@ -125,6 +139,21 @@ public final class Reckoning {
 
     /** A packet is final when a second person keyed it in and every warning was looked at. */
     boolean isDraft() {
-        return !isCountersigned || !verdict().open().isEmpty();
+        return !draftReasons().isEmpty();
+    }
+
+    /** Each as the rest of the sentence "draft because". */
+    List<String> draftReasons() {
+        List<String> reasons = new ArrayList<>();
+        if (own().files().plan().countersigned().isEmpty()) {
+            reasons.add("nobody has countersigned it");
+        } else if (!isCountersigned) {
+            reasons.add("it was edited after it was countersigned");
+        }
+        int open = verdict().open().size();
+        if (open > 0) {
+            reasons.add(open + (open == 1 ? " warning waits" : " warnings wait") + " for a line under overrides");
+        }
+        return List.copyOf(reasons);
     }
 }

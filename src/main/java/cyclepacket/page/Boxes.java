@@ -13,11 +13,14 @@ final class Boxes {
     static List<BoxedAmount> of(Evening evening, Words words) {
         boolean waits = evening.state() == Evening.State.PROVISIONAL;
         List<Dose> settings = evening.settings().isEmpty() ? List.of(evening.ordered()) : evening.settings();
-        return settings.stream().map(dose -> waits ? open(dose, words) : known(dose, words)).toList();
+        return settings.stream()
+                .map(dose -> waits ? open(dose, words) : known(dose, words))
+                .toList();
     }
 
     static BoxedAmount known(Dose dose, Words words) {
-        return new BoxedAmount(Optional.of(words.amounts().amount(dose)), words.amounts().unit(dose));
+        return new BoxedAmount(
+                Optional.of(words.amounts().amount(dose)), words.amounts().unit(dose));
     }
 
     private static BoxedAmount open(Dose dose, Words words) {

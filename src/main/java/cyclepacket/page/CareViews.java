@@ -28,11 +28,8 @@ final class CareViews {
 
     /** The clinic's line word for word; without one, the packet's own, which is to call first. */
     private TroubleView.Missed missed(Medicine medicine) {
-        String line = facts.files()
-                .clinic()
-                .rules()
-                .missed()
-                .getOrDefault(medicine.id(), words.text("trouble.missed.call"));
+        String line =
+                facts.files().clinic().rules().missed().getOrDefault(medicine.id(), words.text("trouble.missed.call"));
         return new TroubleView.Missed(medicine.name(), medicine.doorName(), line);
     }
 

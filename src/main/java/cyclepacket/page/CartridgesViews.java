@@ -70,7 +70,9 @@ final class CartridgesViews {
         ledger.lookUp().forEach(row -> used.addAll(List.of(row.window(), row.fromNext())));
         ledger.medicine().sizes().forEach(size -> used.add(size.label()));
         ledger.containers().forEach(line -> line.read().forEach(stop -> used.add(stop.window())));
-        for (Dose mark = pen.dial().least(); !mark.isMoreThan(pen.dial().most()); mark = mark.plus(pen.dial().step())) {
+        for (Dose mark = pen.dial().least();
+                !mark.isMoreThan(pen.dial().most());
+                mark = mark.plus(pen.dial().step())) {
             if (!used.contains(mark)) {
                 return Optional.of(mark);
             }
@@ -82,7 +84,8 @@ final class CartridgesViews {
         List<String> boxes = new ArrayList<>();
         LocalDate date = day.evening().date();
         for (ContainerLine line : ledger.containers()) {
-            boolean opened = line.firstOpening().filter(first -> !first.isAfter(date)).isPresent();
+            boolean opened =
+                    line.firstOpening().filter(first -> !first.isAfter(date)).isPresent();
             boolean ended = line.lastEnd().filter(last -> last.isBefore(date)).isPresent();
             if (opened && !ended) {
                 boxes.add(Integer.toString(line.container().number()));
@@ -113,7 +116,10 @@ final class CartridgesViews {
     }
 
     private List<CartridgesView.Ending> endings() {
-        return ledger.changes().stream().filter(line -> !line.hasEnded()).map(this::ending).toList();
+        return ledger.changes().stream()
+                .filter(line -> !line.hasEnded())
+                .map(this::ending)
+                .toList();
     }
 
     private CartridgesView.Ending ending(ContainerLine line) {
@@ -121,11 +127,14 @@ final class CartridgesViews {
         List<LedgerDay> days = ledger.days().stream()
                 .filter(day -> !changesOf(day, leaving).isEmpty())
                 .toList();
-        List<DayChange> changes = days.stream().flatMap(day -> changesOf(day, leaving).stream()).toList();
+        List<DayChange> changes =
+                days.stream().flatMap(day -> changesOf(day, leaving).stream()).toList();
         boolean coming = ledger.coming().filter(line::equals).isPresent();
         return new CartridgesView.Ending(
                 Integer.toString(leaving),
-                days.stream().map(day -> words.clock().day(day.evening().date())).toList(),
+                days.stream()
+                        .map(day -> words.clock().day(day.evening().date()))
+                        .toList(),
                 days.size() == 1 && changes.stream().anyMatch(DayChange::isCertain),
                 changes.stream().allMatch(change -> change.cause() == DayChange.Cause.IN_USE_LIMIT),
                 ChangeViews.next(ledger, leaving),
@@ -137,7 +146,9 @@ final class CartridgesViews {
     }
 
     private static List<DayChange> changesOf(LedgerDay day, int leaving) {
-        return day.changes().stream().filter(change -> change.leaving() == leaving).toList();
+        return day.changes().stream()
+                .filter(change -> change.leaving() == leaving)
+                .toList();
     }
 
     private boolean leavesAll(DayChange change) {

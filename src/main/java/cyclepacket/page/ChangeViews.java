@@ -31,15 +31,17 @@ final class ChangeViews {
             }
         }
         if (maybe) {
-            views.add(new ChangeView(
-                    "maybe", Optional.of(words.either(possible)).filter(boxes -> !boxes.isEmpty())));
+            views.add(
+                    new ChangeView("maybe", Optional.of(words.either(possible)).filter(boxes -> !boxes.isEmpty())));
         }
         return List.copyOf(views.stream().distinct().toList());
     }
 
     /** How many injections these changes can add. */
     static int extra(List<ChangeView> changes) {
-        return (int) changes.stream().filter(change -> !change.kind().equals("limit")).count();
+        return (int) changes.stream()
+                .filter(change -> !change.kind().equals("limit"))
+                .count();
     }
 
     /** The number of the box to load after this one, if it is at home. */

@@ -24,6 +24,12 @@ public final class ChartCopy {
 
     /** The title of the document, which names nobody. */
     public String title(ChartSource source) {
-        return new ChartWords(wording).fill("title", "plan", source.files().plan().id(), "issue", Integer.toString(source.files().plan().issue()));
+        return new ChartWords(wording)
+                .fill(
+                        "title",
+                        "plan",
+                        source.files().plan().id(),
+                        "issue",
+                        Integer.toString(source.files().plan().issue()));
     }
 }

@@ -24,7 +24,8 @@ final class ChartExample {
 
     private static Optional<Dose> pick(MedicineLedger ledger, Dial dial) {
         TreeSet<Dose> used = used(ledger);
-        Dose highest = ledger.draws().stream().map(Draw::dialled).max(Dose::compareTo).orElse(dial.least());
+        Dose highest =
+                ledger.draws().stream().map(Draw::dialled).max(Dose::compareTo).orElse(dial.least());
         Dose above = dial.markAtOrAbove(highest).max(dial.least());
         for (Dose mark = above; !mark.isMoreThan(dial.most()); mark = mark.plus(dial.step())) {
             if (!used.contains(mark)) {

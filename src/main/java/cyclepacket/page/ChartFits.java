@@ -35,14 +35,21 @@ final class ChartFits {
     }
 
     private boolean endsHereForCertain(DayChange change) {
-        boolean elsewhere = day.changes().stream().anyMatch(other -> other.leaving() == change.leaving() && other.setting() != change.setting());
+        boolean elsewhere = day.changes().stream()
+                .anyMatch(other -> other.leaving() == change.leaving() && other.setting() != change.setting());
         boolean empties = change.cause() == DayChange.Cause.EMPTY;
-        return change.setting() == draw.number() && change.isCertain() && empties && !elsewhere && !leftBeforeIt(change);
+        return change.setting() == draw.number()
+                && change.isCertain()
+                && empties
+                && !elsewhere
+                && !leftBeforeIt(change);
     }
 
     /** A container that may also be left because of its in-use days gives nothing to this injection in that case. */
     private boolean leftBeforeIt(DayChange change) {
-        return day.changes().stream().anyMatch(other -> other.leaving() == change.leaving() && other.cause() == DayChange.Cause.IN_USE_LIMIT);
+        return day.changes().stream()
+                .anyMatch(
+                        other -> other.leaving() == change.leaving() && other.cause() == DayChange.Cause.IN_USE_LIMIT);
     }
 
     /** The numbers in the window for an end that still owes so much; empty when it is a small remainder. */
@@ -52,9 +59,11 @@ final class ChartFits {
             if (range.least().isMoreThan(most)) {
                 return Optional.empty();
             }
-            return Optional.of(pen.window() == Window.OWED
-                    ? new DoseRange(range.least(), most)
-                    : new DoseRange(draw.dialled().minus(most), draw.dialled().minus(range.least())));
+            return Optional.of(
+                    pen.window() == Window.OWED
+                            ? new DoseRange(range.least(), most)
+                            : new DoseRange(
+                                    draw.dialled().minus(most), draw.dialled().minus(range.least())));
         });
     }
 
@@ -82,7 +91,9 @@ final class ChartFits {
     }
 
     private void addMarks(DoseRange range, TreeSet<Dose> into) {
-        for (Dose mark = range.least(); !mark.isMoreThan(range.most()); mark = mark.plus(pen.dial().step())) {
+        for (Dose mark = range.least();
+                !mark.isMoreThan(range.most());
+                mark = mark.plus(pen.dial().step())) {
             into.add(mark);
         }
     }

@@ -38,7 +38,11 @@ final class ChartIdentity {
                 .add("plan", plan.id())
                 .add("issue", Integer.toString(plan.issue()))
                 .add("code", source.code())
-                .add("replaces", plan.replaces().map(issue -> words.fill("document.issue-number", "issue", "" + issue)).orElse(words.text("none")))
+                .add(
+                        "replaces",
+                        plan.replaces()
+                                .map(issue -> words.fill("document.issue-number", "issue", "" + issue))
+                                .orElse(words.text("none")))
                 .add("state", words.text(source.draft() ? "document.draft" : "document.final"))
                 .add("program", source.programVersion())
                 .paired()
@@ -70,9 +74,25 @@ final class ChartIdentity {
 
     private ChartFacts checked() {
         return ChartFacts.of(words.wording(), "checked")
-                .add("prepared", words.fill("checked.by-on", "by", plan.prepared().by(), "on", words.fullDate(plan.prepared().on())))
-                .add("countersigned", plan.countersigned().map(this::countersigned).orElse(words.text("checked.none")))
-                .add("approval", words.fill("checked.approved", "by", words.list(clinic.approved().by()), "until", words.fullDate(clinic.approved().lastDay())))
+                .add(
+                        "prepared",
+                        words.fill(
+                                "checked.by-on",
+                                "by",
+                                plan.prepared().by(),
+                                "on",
+                                words.fullDate(plan.prepared().on())))
+                .add(
+                        "countersigned",
+                        plan.countersigned().map(this::countersigned).orElse(words.text("checked.none")))
+                .add(
+                        "approval",
+                        words.fill(
+                                "checked.approved",
+                                "by",
+                                words.list(clinic.approved().by()),
+                                "until",
+                                words.fullDate(clinic.approved().lastDay())))
                 .build();
     }
 
@@ -111,7 +131,8 @@ final class ChartIdentity {
 
     private String trigger(Trigger trigger) {
         String instant = both(trigger.at(), plan.patient().zone(), clinic.zone());
-        Optional<Duration> lead = Optional.ofNullable(source.files().protocol().triggerBefore().get(Anchor.R));
+        Optional<Duration> lead =
+                Optional.ofNullable(source.files().protocol().triggerBefore().get(Anchor.R));
         return source.course().anchors().retrieval().isPresent() && lead.isPresent()
                 ? instant + "\n" + words.fill("anchors.lead", "hours", hours(lead.get()))
                 : instant;
@@ -136,10 +157,19 @@ final class ChartIdentity {
     }
 
     private String call(Plan.Call call) {
-        String at = words.fullDay(call.at().date()) + call.at().time().map(time -> ", " + words.time(time)).orElse("");
+        String at = words.fullDay(call.at().date())
+                + call.at().time().map(time -> ", " + words.time(time)).orElse("");
         return words.fill(
                 call.readBack() ? "anchors.call" : "anchors.call.unread",
-                "at", at, "by", call.by(), "to", call.to(), "on", words.fullDate(call.on()),
-                "order", call.order().orElse(words.text("not-told")));
+                "at",
+                at,
+                "by",
+                call.by(),
+                "to",
+                call.to(),
+                "on",
+                words.fullDate(call.on()),
+                "order",
+                call.order().orElse(words.text("not-told")));
     }
 }

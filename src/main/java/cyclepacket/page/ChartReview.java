@@ -27,14 +27,20 @@ final class ChartReview {
     }
 
     private String text(Finding finding) {
-        String mend = finding.mend().isBlank() ? "" : "\n" + words.fill("findings.mend", "mend", ChartWords.sentence(finding.mend()));
-        return ChartWords.sentence(finding.text()) + mend + "\n" + words.fill("findings.where", "code", finding.code(), "place", place(finding.place()));
+        String mend = finding.mend().isBlank()
+                ? ""
+                : "\n" + words.fill("findings.mend", "mend", ChartWords.sentence(finding.mend()));
+        return ChartWords.sentence(finding.text()) + mend + "\n"
+                + words.fill("findings.where", "code", finding.code(), "place", place(finding.place()));
     }
 
     /** The file by its own name: the folders above it are those of one computer. */
     private static String place(Place place) {
-        String file = place.file().substring(Math.max(place.file().lastIndexOf('/'), place.file().lastIndexOf('\\')) + 1);
-        return place.isLocated() ? file + ":" + place.line() + ":" + place.column() : (file + " " + place.pointer()).strip();
+        String file = place.file()
+                .substring(Math.max(place.file().lastIndexOf('/'), place.file().lastIndexOf('\\')) + 1);
+        return place.isLocated()
+                ? file + ":" + place.line() + ":" + place.column()
+                : (file + " " + place.pointer()).strip();
     }
 
     Optional<ChartTable> accepted() {

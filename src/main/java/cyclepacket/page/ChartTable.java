@@ -16,7 +16,8 @@ public record ChartTable(String key, String caption, List<Column> columns, List<
         rows = List.copyOf(rows);
         for (Row row : rows) {
             if (row.cells().size() != columns.size()) {
-                throw new TemplateFault("a row of the table " + key + " has " + row.cells().size() + " cells");
+                throw new TemplateFault(
+                        "a row of the table " + key + " has " + row.cells().size() + " cells");
             }
         }
     }
@@ -55,7 +56,9 @@ public record ChartTable(String key, String caption, List<Column> columns, List<
 
         private Builder(Wording wording, String key, String... columns) {
             this.key = key;
-            this.columns = Arrays.stream(columns).map(column -> column(wording, key, column)).toList();
+            this.columns = Arrays.stream(columns)
+                    .map(column -> column(wording, key, column))
+                    .toList();
         }
 
         private static Column column(Wording wording, String key, String column) {

@@ -23,7 +23,8 @@ final class ChartTold {
             List<String> numbers = line.windows().stream().map(words::number).toList();
             told.add(words.fill("told.window", "numbers", String.join(words.text("told.then"), numbers)));
         }
-        line.plunger().ifPresent(at -> told.add(words.text(at == Plunger.END ? "told.plunger.end" : "told.plunger.not-end")));
+        line.plunger()
+                .ifPresent(at -> told.add(words.text(at == Plunger.END ? "told.plunger.end" : "told.plunger.not-end")));
         if (line.windows().stream().anyMatch(shown -> !shown.isZero())) {
             told.add(words.text(line.readBack() ? "told.read-back" : "told.not-read-back"));
         }

@@ -26,7 +26,8 @@ final class ChartTrailRules {
     }
 
     List<String> how() {
-        List<String> how = new ArrayList<>(List.of(words.text("how.sums"), words.text("how.end"), words.text("how.owed")));
+        List<String> how =
+                new ArrayList<>(List.of(words.text("how.sums"), words.text("how.end"), words.text("how.owed")));
         boolean left = pen.window() == Window.LEFT;
         if (left) {
             how.add(words.fill("how.left", "step", words.amount(pen.dial().step())));
@@ -47,7 +48,8 @@ final class ChartTrailRules {
 
     private String inUse() {
         boolean first = house.inUseDayOne() == InUseDayOne.FIRST_USE;
-        String days = words.fill(first ? "how.in-use.first" : "how.in-use.after", "days", Integer.toString(pen.openedDays()));
+        String days =
+                words.fill(first ? "how.in-use.first" : "how.in-use.after", "days", Integer.toString(pen.openedDays()));
         boolean reached = ledger.days().stream()
                 .flatMap(day -> day.changes().stream())
                 .anyMatch(change -> change.cause() == DayChange.Cause.IN_USE_LIMIT);
@@ -58,7 +60,11 @@ final class ChartTrailRules {
         Marks marks = new Marks(pen.dial(), house);
         List<String> how = new ArrayList<>();
         how.add(words.fill(
-                "marks.dial", "step", words.amount(pen.dial().step()), "rule", words.text("between." + ChartRules.lower(house.betweenMarks()))));
+                "marks.dial",
+                "step",
+                words.amount(pen.dial().step()),
+                "rule",
+                words.text("between." + ChartRules.lower(house.betweenMarks()))));
         how.add(small(marks));
         how.add(words.text("marks.forecast"));
         return how;
@@ -66,6 +72,10 @@ final class ChartTrailRules {
 
     String small(Marks marks) {
         return words.fill(
-                "marks.small", "smallest", words.amount(marks.smallest()), "rule", words.text("small." + ChartRules.lower(house.smallRemainder().rule())));
+                "marks.small",
+                "smallest",
+                words.amount(marks.smallest()),
+                "rule",
+                words.text("small." + ChartRules.lower(house.smallRemainder().rule())));
     }
 }

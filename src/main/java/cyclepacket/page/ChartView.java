@@ -67,7 +67,11 @@ public record ChartView(
      * @param nextEnds the end after the coming one, by number; empty when no end is to come
      */
     public record Calls(
-            String medicine, List<String> notes, ChartTable evenings, List<String> nextNotes, Optional<ChartTable> nextEnds) {
+            String medicine,
+            List<String> notes,
+            ChartTable evenings,
+            List<String> nextNotes,
+            Optional<ChartTable> nextEnds) {
         public Calls {
             notes = List.copyOf(notes);
             nextNotes = List.copyOf(nextNotes);
@@ -80,7 +84,8 @@ public record ChartView(
      * @param callers who may tell a dose on the phone in this clinic
      * @param example an amount that is not in this plan, with its digits in words
      */
-    public record Phone(String callers, Optional<Spoken> example, Optional<String> nextVisit, String callBy, String unit) {}
+    public record Phone(
+            String callers, Optional<Spoken> example, Optional<String> nextVisit, String callBy, String unit) {}
 
     /** An amount and how it is said. */
     public record Spoken(String amount, String said) {}
@@ -89,5 +94,6 @@ public record ChartView(
     public record Teaching(Optional<String> example, String avoid, String unit) {}
 
     /** Names that are already known for the signatures, and the issues that this one retires. */
-    public record Signatures(String prepared, String preparedOn, String checked, String checkedOn, Optional<String> retired) {}
+    public record Signatures(
+            String prepared, String preparedOn, String checked, String checkedOn, Optional<String> retired) {}
 }

@@ -63,7 +63,9 @@ final class ChartWords {
 
     /** For example {@code 37.5 to 150}; one number when both are equal. */
     String numbers(Dose least, Dose most) {
-        return least.equals(most) ? number(most) : unbroken(fill("range", "least", number(least), "most", number(most)));
+        return least.equals(most)
+                ? number(most)
+                : unbroken(fill("range", "least", number(least), "most", number(most)));
     }
 
     String numbers(DoseRange range) {
@@ -72,7 +74,9 @@ final class ChartWords {
 
     /** For example {@code above 0 to 112.5}. */
     String owed(Owed owed) {
-        return owed.isAboveZero() ? unbroken(fill("above-zero", "most", number(owed.most()))) : numbers(owed.least(), owed.most());
+        return owed.isAboveZero()
+                ? unbroken(fill("above-zero", "most", number(owed.most())))
+                : numbers(owed.least(), owed.most());
     }
 
     /** For example {@code 8 Mar}. */
@@ -107,7 +111,8 @@ final class ChartWords {
         List<String> lines = zones.stream()
                 .distinct()
                 .map(at::withZoneSameInstant)
-                .map(local -> fullDay(local.toLocalDate()) + ", " + time(local.toLocalTime()) + ", " + clock.zone(local.getZone()))
+                .map(local -> fullDay(local.toLocalDate()) + ", " + time(local.toLocalTime()) + ", "
+                        + clock.zone(local.getZone()))
                 .toList();
         return String.join("\n", lines);
     }

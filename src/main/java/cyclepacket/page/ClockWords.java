@@ -58,7 +58,8 @@ final class ClockWords {
     /** The language's name of a zone, or the name of its city. */
     String zone(ZoneId zone) {
         return wording.find("zone." + zone.getId()).orElseGet(() -> {
-            String city = zone.getId().substring(zone.getId().lastIndexOf('/') + 1).replace('_', NO_BREAK);
+            String city =
+                    zone.getId().substring(zone.getId().lastIndexOf('/') + 1).replace('_', NO_BREAK);
             return wording.text("zone").replace("{city}", city);
         });
     }

@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param notFinished the evening after the last row, when no trigger was called
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
  */
-public record DaysView(
-        Optional<String> time, List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
+public record DaysView(Optional<String> time, List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
     public DaysView {
         rows = List.copyOf(rows);
     }

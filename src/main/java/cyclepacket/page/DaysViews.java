@@ -20,7 +20,9 @@ final class DaysViews {
 
     DaysView view() {
         TreeSet<LocalDate> dates = new TreeSet<>();
-        facts.daily().forEach(medicine -> medicine.days().forEach(day -> dates.add(day.evening().date())));
+        facts.daily()
+                .forEach(medicine ->
+                        medicine.days().forEach(day -> dates.add(day.evening().date())));
         facts.course().visits().forEach(visit -> dates.add(visit.date()));
         if (facts.course().isTriggerCalled()) {
             facts.exact().forEach(dose -> dates.add(dose.at().toLocalDate()));
@@ -46,7 +48,8 @@ final class DaysViews {
             });
         }
         doses.addAll(exact(date));
-        List<String> states = doses.stream().map(DaysView.Dose::state).distinct().toList();
+        List<String> states =
+                doses.stream().map(DaysView.Dose::state).distinct().toList();
         return new DaysView.Row(
                 words.clock().day(date),
                 Optional.of(states).filter(all -> all.size() == 1).map(all -> all.get(0)),
@@ -58,7 +61,8 @@ final class DaysViews {
     private DaysView.Dose dose(String name, Evening evening) {
         List<BoxedAmount> amounts = evening.isToCome()
                 ? Boxes.of(evening, words)
-                : evening.given().map(given -> Boxes.known(given, words)).stream().toList();
+                : evening.given().map(given -> Boxes.known(given, words)).stream()
+                        .toList();
         return new DaysView.Dose(name, amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
     }
 

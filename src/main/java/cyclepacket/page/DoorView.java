@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param time the daily time that most rows share
  * @param columns one for each medicine that is given day by day
+ * @param window what the pen's number shows: {@code owed} or {@code left}; {@code none} without a pen
  * @param rows one evening each, from today on
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
  * @param notFinished the evening after the last row, when the course is not known to end there
@@ -16,6 +17,7 @@ import java.util.Optional;
 public record DoorView(
         Optional<String> time,
         List<Column> columns,
+        String window,
         List<Row> rows,
         Optional<String> callBy,
         Optional<DayName> notFinished,
@@ -26,8 +28,8 @@ public record DoorView(
         exact = List.copyOf(exact);
     }
 
-    /** One medicine by its door name; {@code window} is true when a pen's number is read. */
-    public record Column(String doorName, boolean window) {}
+    /** One medicine by its door name; {@code window} is {@code owed}, {@code left} or, without a pen, {@code none}. */
+    public record Column(String doorName, String window) {}
 
     /**
      * One evening.

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -25,13 +26,15 @@ final class DoorViews {
                 .filter(medicine -> medicine.days().stream().anyMatch(this::isAhead))
                 .toList();
         TreeSet<LocalDate> dates = new TreeSet<>();
-        columns.forEach(medicine ->
-                medicine.days().stream().filter(this::isAhead).forEach(day -> dates.add(day.evening().date())));
+        columns.forEach(medicine -> medicine.days().stream()
+                .filter(this::isAhead)
+                .forEach(day -> dates.add(day.evening().date())));
         return new DoorView(
                 facts.sharedTime().map(words.clock()::time),
                 columns.stream()
-                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), isPen(medicine)))
+                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), window(medicine)))
                         .toList(),
+                window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
                 Optional.of(facts.files().clinic().rules().noCallBy())
                         .filter(by -> facts.waitsForCall())
@@ -48,6 +51,23 @@ final class DoorViews {
         return medicine.medicine().device().pen().isPresent();
     }
 
+    private static String window(MedicineLedger medicine) {
+        return medicine.medicine()
+                .device()
+                .pen()
+                .map(pen -> pen.window().name().toLowerCase(Locale.ROOT))
+                .orElse("none");
+    }
+
+    /** That of the first pen; two opposite pens in one plan are a finding of their own. */
+    private static String window(List<MedicineLedger> columns) {
+        return columns.stream()
+                .filter(DoorViews::isPen)
+                .map(DoorViews::window)
+                .findFirst()
+                .orElse("none");
+    }
+
     private DoorView.Row row(LocalDate date, List<MedicineLedger> columns) {
         List<Optional<DoorView.Cell>> cells = new ArrayList<>();
         List<ChangeView> changes = new ArrayList<>();
@@ -56,11 +76,15 @@ final class DoorViews {
         for (MedicineLedger medicine : columns) {
             Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
             cells.add(day.map(ahead -> cell(ahead.evening())));
-            waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL).orElse(false);
+            waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
+                    .orElse(false);
             window |= day.isPresent() && isPen(medicine);
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
-        int injections = cells.stream().flatMap(Optional::stream).mapToInt(cell -> cell.amounts().size()).sum();
+        int injections = cells.stream()
+                .flatMap(Optional::stream)
+                .mapToInt(cell -> cell.amounts().size())
+                .sum();
         int extra = ChangeViews.extra(changes);
         return new DoorView.Row(
                 words.clock().day(date),

@@ -25,7 +25,8 @@ final class LookUpViews {
 
     /** Empty when no end is coming, or when there is no next cartridge to give from. */
     Optional<LookUpView> view() {
-        List<LookUpRow> rows = ledger.lookUp().stream().filter(LookUpRow::hasNextContainer).toList();
+        List<LookUpRow> rows =
+                ledger.lookUp().stream().filter(LookUpRow::hasNextContainer).toList();
         if (rows.isEmpty() || ledger.coming().isEmpty()) {
             return Optional.empty();
         }
@@ -75,7 +76,6 @@ final class LookUpViews {
         return days.size() <= NAMED
                 ? words.either(days)
                 : words.fill(
-                        "cartridges.look-up.from-to",
-                        Map.of("first", days.get(0), "last", days.get(days.size() - 1)));
+                        "cartridges.look-up.from-to", Map.of("first", days.get(0), "last", days.get(days.size() - 1)));
     }
 }

@@ -63,8 +63,7 @@ public record PacketFacts(
     }
 
     private boolean isExact(Medicine medicine) {
-        return files.protocol().rows().stream()
-                .anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact());
+        return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact());
     }
 
     /** The medicines that the protocol gives at the trigger's instant. */

@@ -33,6 +33,12 @@ public final class PageWriter {
         this.longest = longest;
     }
 
+    /** The patient's packet of a computed plan, in the plan's language. */
+    public String packet(PacketFacts facts) {
+        Wording wording = Wording.load(templates, facts.files().plan().language());
+        return packet(new PacketViews(facts, wording).view());
+    }
+
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
     public String packet(PacketView view) {
         return write("packet.ftlh", view.layout().language(), view);
@@ -47,8 +53,8 @@ public final class PageWriter {
      */
     public String write(String template, String language, Record view) {
         WordingMethods methods = new WordingMethods(Wording.load(templates, language));
-        Map<String, Object> seen =
-                Map.of("v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
+        Map<String, Object> seen = Map.of(
+                "v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
             Thread thread = new Thread(task, "page-writer");
             thread.setDaemon(true);
@@ -59,7 +65,8 @@ public final class PageWriter {
         } catch (TimeoutException late) {
             throw new TemplateFault(template + " took longer than " + longest.toMillis() + " ms", late);
         } catch (ExecutionException failed) {
-            throw new TemplateFault(template + " cannot be filled: " + failed.getCause().getMessage(), failed.getCause());
+            throw new TemplateFault(
+                    template + " cannot be filled: " + failed.getCause().getMessage(), failed.getCause());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new TemplateFault("writing " + template + " was interrupted", stopped);

@@ -22,7 +22,8 @@ import java.util.regex.Pattern;
 final class SafeConfiguration extends Configuration {
     private static final Pattern CLOCK = Pattern.compile("\\.now\\b");
 
-    private final Set<Template> checked = Collections.synchronizedSet(Collections.newSetFromMap(new IdentityHashMap<>()));
+    private final Set<Template> checked =
+            Collections.synchronizedSet(Collections.newSetFromMap(new IdentityHashMap<>()));
 
     SafeConfiguration(Path templates) {
         super(VERSION_2_3_35);

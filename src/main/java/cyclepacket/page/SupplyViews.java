@@ -50,7 +50,8 @@ final class SupplyViews {
     private List<String> syringes(MedicineLedger ledger) {
         long used = ledger.draws().stream().filter(Draw::isRecorded).count();
         long left = Math.max(0, ledger.containers().size() - used);
-        return List.of(words.fill(left == 1 ? "supply.syringe" : "supply.syringes", Map.of("count", Long.toString(left))));
+        return List.of(
+                words.fill(left == 1 ? "supply.syringe" : "supply.syringes", Map.of("count", Long.toString(left))));
     }
 
     private SupplyView.CallBy callBy(SupplyLine line) {
@@ -64,9 +65,12 @@ final class SupplyViews {
     }
 
     private List<SupplyView.Other> other() {
-        int needles = facts.supply().lines().stream().mapToInt(SupplyLine::needles).sum();
+        int needles =
+                facts.supply().lines().stream().mapToInt(SupplyLine::needles).sum();
         int spare = facts.files().clinic().rules().spareNeedles();
-        long pens = facts.supply().lines().stream().filter(line -> line.needles() > 0).count();
+        long pens = facts.supply().lines().stream()
+                .filter(line -> line.needles() > 0)
+                .count();
         long syringes = facts.ledger().medicines().stream()
                 .filter(ledger -> ledger.medicine().device().pen().isEmpty())
                 .flatMap(ledger -> ledger.draws().stream())

@@ -50,7 +50,8 @@ final class ThresholdWords {
     }
 
     private static String both(BigDecimal fahrenheit, BigDecimal celsius) {
-        return plain(fahrenheit) + AmountWords.NO_BREAK + "°F" + AmountWords.NO_BREAK + "(" + plain(celsius) + AmountWords.NO_BREAK + "°C)";
+        return plain(fahrenheit) + AmountWords.NO_BREAK + "°F" + AmountWords.NO_BREAK + "(" + plain(celsius)
+                + AmountWords.NO_BREAK + "°C)";
     }
 
     private static String plain(BigDecimal number) {

@@ -27,7 +27,8 @@ final class TriggerViews {
 
     /** Empty for a protocol without an injection at an exact minute. */
     Optional<TriggerView> view() {
-        List<TriggerView.Take> takes = facts.exactRows().stream().flatMap(row -> take(row).stream()).toList();
+        List<TriggerView.Take> takes =
+                facts.exactRows().stream().flatMap(row -> take(row).stream()).toList();
         if (takes.isEmpty()) {
             return Optional.empty();
         }
@@ -38,7 +39,9 @@ final class TriggerViews {
 
     private Optional<TriggerView.Take> take(Protocol.Row row) {
         Optional<Dose> amount = row.amount()
-                .or(() -> facts.course().dosesOf(row.medicine()).stream().map(DatedDose::amount).findFirst());
+                .or(() -> facts.course().dosesOf(row.medicine()).stream()
+                        .map(DatedDose::amount)
+                        .findFirst());
         Medicine medicine = facts.files().medicine(row.medicine()).orElseThrow();
         BoxedAmount box = new BoxedAmount(
                 amount.map(words.amounts()::amount), words.amounts().unit(medicine.unit()));
@@ -71,8 +74,8 @@ final class TriggerViews {
 
     private List<TriggerView.Stop> stops(boolean called) {
         return facts.daily().stream()
-                .map(medicine -> new TriggerView.Stop(
-                        medicine.medicine().name(), called ? lastDay(medicine) : Optional.empty()))
+                .map(medicine ->
+                        new TriggerView.Stop(medicine.medicine().name(), called ? lastDay(medicine) : Optional.empty()))
                 .toList();
     }
 

@@ -23,6 +23,7 @@ final class UnbrokenText {
     }
 
     private static String wrapped(String text) {
-        return JOINED.matcher(text).replaceAll(run -> "<span class=\"nowrap\">" + Matcher.quoteReplacement(run.group()) + "</span>");
+        return JOINED.matcher(text)
+                .replaceAll(run -> "<span class=\"nowrap\">" + Matcher.quoteReplacement(run.group()) + "</span>");
     }
 }

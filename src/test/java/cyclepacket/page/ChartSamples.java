@@ -43,7 +43,8 @@ final class ChartSamples {
         }
     }
 
-    static ChartSource source(PlanFiles files, boolean draft, List<Finding> findings, List<ChartSource.Accepted> accepted) {
+    static ChartSource source(
+            PlanFiles files, boolean draft, List<Finding> findings, List<ChartSource.Accepted> accepted) {
         Course course = Course.of(files);
         CycleLedger ledger = CycleLedger.of(files, course);
         return new ChartSource(
@@ -57,14 +58,31 @@ final class ChartSamples {
     /** A few findings of every grade, as the checks would word them. */
     static List<Finding> findings(PlanFiles files) {
         return List.of(
-                Finding.warn("SUPPLY-SHORT", new Place(files.planFile(), "/on-hand/fsh-pen", 23, 3, ""), "follitropin surely lasts until 12 March 2027 only; 937.5 units may be missing", "order by 11 March 2027, 14:00"),
-                Finding.warn("COUNTERSIGN-ABSENT", new Place(files.planFile(), "", 1, 1, ""), "nobody has countersigned this issue", "a second person runs countersign"),
-                Finding.note("CLOCK-CHANGE", new Place(files.planFile(), "/anchors/S1", 15, 10, ""), "the clocks change on 14 March 2027; no printed hour moves", ""));
+                Finding.warn(
+                        "SUPPLY-SHORT",
+                        new Place(files.planFile(), "/on-hand/fsh-pen", 23, 3, ""),
+                        "follitropin surely lasts until 12 March 2027 only; 937.5 units may be missing",
+                        "order by 11 March 2027, 14:00"),
+                Finding.warn(
+                        "COUNTERSIGN-ABSENT",
+                        new Place(files.planFile(), "", 1, 1, ""),
+                        "nobody has countersigned this issue",
+                        "a second person runs countersign"),
+                Finding.note(
+                        "CLOCK-CHANGE",
+                        new Place(files.planFile(), "/anchors/S1", 15, 10, ""),
+                        "the clocks change on 14 March 2027; no printed hour moves",
+                        ""));
     }
 
     static List<ChartSource.Accepted> accepted(PlanFiles files) {
-        Finding warn = Finding.warn("DAILY-HIGH", new Place(files.planFile(), "/doses/fsh-pen/0", 21, 7, ""), "312.5 units a day is above 300 units", "ask the prescriber");
-        return List.of(new ChartSource.Accepted(warn, "low response in an earlier cycle, dose confirmed", "M. Arkwright (invented prescriber)"));
+        Finding warn = Finding.warn(
+                "DAILY-HIGH",
+                new Place(files.planFile(), "/doses/fsh-pen/0", 21, 7, ""),
+                "312.5 units a day is above 300 units",
+                "ask the prescriber");
+        return List.of(new ChartSource.Accepted(
+                warn, "low response in an earlier cycle, dose confirmed", "M. Arkwright (invented prescriber)"));
     }
 
     static String xhtml(ChartSource source) {
@@ -73,7 +91,11 @@ final class ChartSamples {
 
     static byte[] pdf(ChartSource source) {
         DocumentFacts facts = new DocumentFacts(
-                COPY.title(source), "Chart copy", "en", source.files().plan().prepared().on(), source.code());
+                COPY.title(source),
+                "Chart copy",
+                "en",
+                source.files().plan().prepared().on(),
+                source.code());
         Checked<byte[]> made = TYPESETTER.typeset(new Sheet(xhtml(source), facts, List.of()));
         return made.value().orElseThrow(() -> new AssertionError(made.findings().toString()));
     }

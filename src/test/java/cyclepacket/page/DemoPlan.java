@@ -78,9 +78,13 @@ public final class DemoPlan {
 
     public PlanFiles files() {
         Map<String, Medicine> medicines = new LinkedHashMap<>();
-        List.of(pen(), syringe("antagonist-syringe", "ganirelix", "small syringe"), syringe("trigger-syringe", "choriogonadotropin alfa", "one-time syringe"))
+        List.of(
+                        pen(),
+                        syringe("antagonist-syringe", "ganirelix", "small syringe"),
+                        syringe("trigger-syringe", "choriogonadotropin alfa", "one-time syringe"))
                 .forEach(medicine -> medicines.put(medicine.id(), medicine));
-        return new PlanFiles(plan(), clinic(), protocol(), medicines, "plan.yaml", "clinic.yaml", "protocol.yaml", Map.of());
+        return new PlanFiles(
+                plan(), clinic(), protocol(), medicines, "plan.yaml", "clinic.yaml", "protocol.yaml", Map.of());
     }
 
     private Medicine pen() {
@@ -141,9 +145,20 @@ public final class DemoPlan {
                 Map.of(Anchor.R, Duration.ofHours(36)),
                 new Protocol.StimulationDays(8, 10, 13),
                 List.of(
-                        new Protocol.Row("fsh-pen", DayMark.parse("S1"), DayMark.parse("T-1"), "evening", Optional.empty()),
-                        new Protocol.Row("antagonist-syringe", DayMark.parse("S6"), DayMark.parse("T-1"), "evening", Optional.of(Dose.parse("0.25 mg"))),
-                        new Protocol.Row("trigger-syringe", DayMark.parse("T"), DayMark.parse("T"), Protocol.Row.EXACT, Optional.of(Dose.parse("250 mcg")))),
+                        new Protocol.Row(
+                                "fsh-pen", DayMark.parse("S1"), DayMark.parse("T-1"), "evening", Optional.empty()),
+                        new Protocol.Row(
+                                "antagonist-syringe",
+                                DayMark.parse("S6"),
+                                DayMark.parse("T-1"),
+                                "evening",
+                                Optional.of(Dose.parse("0.25 mg"))),
+                        new Protocol.Row(
+                                "trigger-syringe",
+                                DayMark.parse("T"),
+                                DayMark.parse("T"),
+                                Protocol.Row.EXACT,
+                                Optional.of(Dose.parse("250 mcg")))),
                 List.of(
                         new Protocol.Visit(DayMark.parse("S5"), LocalTime.of(7, 30), "ultrasound and blood test"),
                         new Protocol.Visit(DayMark.parse("S8"), LocalTime.of(7, 30), "ultrasound and blood test")));
@@ -155,7 +170,8 @@ public final class DemoPlan {
                 HouseRules.BetweenMarks.UP,
                 HouseRules.InUseDayOne.FIRST_USE,
                 new HouseRules.SmallRemainder(new BigDecimal("12.5"), HouseRules.SmallRemainder.Do.CALL),
-                new HouseRules.LeadHours(Duration.ofHours(34), Duration.ofHours(38), Duration.ofHours(30), Duration.ofHours(42)),
+                new HouseRules.LeadHours(
+                        Duration.ofHours(34), Duration.ofHours(38), Duration.ofHours(30), Duration.ofHours(42)),
                 LocalTime.of(18, 0),
                 Map.of("fsh-pen", "none"),
                 true,
@@ -207,7 +223,8 @@ public final class DemoPlan {
                 "SM-04417",
                 issue,
                 Optional.of(issue - 1).filter(earlier -> earlier > 0),
-                new Plan.Patient("Wren Hollis", Optional.of(LocalDate.of(1990, 4, 17)), Optional.of("7730418"), patientZone),
+                new Plan.Patient(
+                        "Wren Hollis", Optional.of(LocalDate.of(1990, 4, 17)), Optional.of("7730418"), patientZone),
                 "en",
                 paper,
                 textSize,
@@ -244,7 +261,8 @@ public final class DemoPlan {
     }
 
     private Map<String, List<Plan.Stock>> onHand() {
-        List<Plan.Stock> cartridges = new ArrayList<>(List.of(stock(units("600"), 1, "FA-2231"), stock(units("900"), 1, "FA-2307")));
+        List<Plan.Stock> cartridges =
+                new ArrayList<>(List.of(stock(units("600"), 1, "FA-2231"), stock(units("900"), 1, "FA-2307")));
         if (issue == 3) {
             cartridges.add(stock(units("300"), 1, "FA-2388"));
         }
@@ -255,7 +273,13 @@ public final class DemoPlan {
     }
 
     private static Plan.Stock stock(Dose size, int count, String lot) {
-        return new Plan.Stock(size, count, Optional.of(lot), Optional.of(LocalDate.of(2028, 2, 28)), Optional.empty(), Optional.empty());
+        return new Plan.Stock(
+                size,
+                count,
+                Optional.of(lot),
+                Optional.of(LocalDate.of(2028, 2, 28)),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private List<RecordLine> record() {
@@ -263,7 +287,8 @@ public final class DemoPlan {
         int until = issue == 1 ? 4 : issue == 2 ? 8 : 11;
         for (int day = 5; day <= until; day++) {
             boolean change = day == 8;
-            lines.add(line(day, "fsh-pen", units(day < 9 ? "187.5" : "212.5"), List.of(units(change ? "87.5" : "0")), change));
+            lines.add(line(
+                    day, "fsh-pen", units(day < 9 ? "187.5" : "212.5"), List.of(units(change ? "87.5" : "0")), change));
             if (day >= 10) {
                 lines.add(line(day, "antagonist-syringe", Dose.parse("0.25 mg"), List.of(), false));
             }

@@ -1,0 +1,157 @@
+package cyclepacket.intake;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.finding.Finding;
+import cyclepacket.plan.Plan;
+import cyclepacket.plan.PlanFiles;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlanReaderTest {
+    private static final Path DEMO = Path.of("plans/patients/SM-04417.yaml");
+    private static final Path ACCEPTED = Path.of("src/test/resources/conformance/accept");
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void copyTheDemo() throws IOException {
+        copy(Path.of("plans"), folder);
+    }
+
+    @Test
+    void readsEveryDemoPlanWithoutAFinding() throws IOException {
+        try (Stream<Path> plans = Files.list(Path.of("plans/patients"))) {
+            for (Path plan : plans.toList()) {
+                Intake intake = PlanReader.read(plan);
+                assertEquals(List.of(), intake.files().findings());
+                assertEquals(
+                        "SM-04417", intake.files().value().orElseThrow().plan().id());
+            }
+        }
+    }
+
+    @Test
+    void namesEveryFileInTheStyleOfTheGivenPath() throws IOException {
+        PlanFiles files = PlanReader.read(DEMO).files().value().orElseThrow();
+        assertEquals("plans/patients/SM-04417.yaml", files.planFile());
+        assertEquals("plans/clinic.yaml", files.clinicFile());
+        assertEquals("plans/protocols/antagonist-fixed.yaml", files.protocolFile());
+        assertEquals("plans/medicines/fsh-pen.yaml", files.medicineFiles().get("fsh-pen"));
+    }
+
+    @Test
+    void keepsMedicinesInTheOrderOfTheRows() throws IOException {
+        PlanFiles files = PlanReader.read(DEMO).files().value().orElseThrow();
+        assertEquals(
+                List.of("fsh-pen", "antagonist-syringe", "trigger-syringe"),
+                List.copyOf(files.medicines().keySet()));
+        assertEquals(
+                List.of("fsh-pen", "antagonist-syringe", "trigger-syringe"),
+                List.copyOf(files.plan().onHand().keySet()));
+    }
+
+    @Test
+    void listsTheSourcesInTheOrderTheyAreRead() throws IOException {
+        List<SourceFile> sources = PlanReader.read(DEMO).sources();
+        assertEquals(
+                List.of("plan", "clinic", "protocol", "medicine", "medicine", "medicine"),
+                sources.stream().map(SourceFile::kind).toList());
+        assertEquals(
+                Files.readString(DEMO), new String(sources.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void readsOtherSpellingsAsTheSamePlan() throws IOException {
+        Intake demo = PlanReader.read(DEMO);
+        try (Stream<Path> cases = Files.list(ACCEPTED)) {
+            List<Path> same = cases.filter(c -> c.getFileName().toString().startsWith("same-"))
+                    .toList();
+            assertTrue(same.size() >= 6);
+            for (Path folderOfCase : same) {
+                Intake other = readOver(folderOfCase);
+                assertEquals(plan(demo), plan(other), folderOfCase.toString());
+            }
+        }
+    }
+
+    @Test
+    void leavesOnlyTheCountersignedKeyOutOfTheCanonicalText() throws IOException {
+        String before = canonicalOfPlan();
+        Path plan = folder.resolve("patients/SM-04417.yaml");
+        Files.write(plan, PlanText.withCountersigned(Files.readAllBytes(plan), CountersignedSample.ONE));
+        assertEquals(before, canonicalOfPlan());
+        Files.writeString(plan, Files.readString(plan).replace("amount: 187.5", "amount: 187.50"));
+        assertEquals(before, canonicalOfPlan());
+        Files.writeString(plan, Files.readString(plan).replace("amount: 187.50", "amount: 200"));
+        assertNotEquals(before, canonicalOfPlan());
+    }
+
+    @Test
+    void findsAFileThatIsTooLarge() throws IOException {
+        Files.writeString(folder.resolve("clinic.yaml"), "#".repeat(Sheet.LARGEST_FILE + 1));
+        assertEquals(List.of("YAML-TOO-LARGE"), codes());
+        Files.writeString(folder.resolve("clinic.yaml"), "#".repeat(Sheet.LARGEST_FILE));
+        assertEquals(List.of("YAML-EMPTY"), codes());
+    }
+
+    @Test
+    void throwsOnlyWhenThePlanItselfCannotBeRead() throws IOException {
+        assertThrows(NoSuchFileException.class, () -> PlanReader.read(folder.resolve("patients/none.yaml")));
+        Files.delete(folder.resolve("clinic.yaml"));
+        Files.createDirectory(folder.resolve("clinic.yaml"));
+        assertEquals(List.of("FILE-UNREADABLE"), codes());
+    }
+
+    @Test
+    void findsTheFoldersOfAPlanInTheWorkingFolder() {
+        PlanFolder plan = new PlanFolder(Path.of("SM-04417.yaml"));
+        assertEquals("../clinic.yaml", PlanFolder.shown(plan.clinic()));
+        assertEquals("clinic.yaml", PlanFolder.shown(new PlanFolder(Path.of("patients/x.yaml")).clinic()));
+    }
+
+    private List<String> codes() throws IOException {
+        return PlanReader.read(folder.resolve("patients/SM-04417.yaml")).files().findings().stream()
+                .map(Finding::code)
+                .toList();
+    }
+
+    private String canonicalOfPlan() throws IOException {
+        return PlanReader.read(folder.resolve("patients/SM-04417.yaml"))
+                .sources()
+                .get(0)
+                .canonical();
+    }
+
+    private Intake readOver(Path overlay) throws IOException {
+        Path root = folder.resolve("over").resolve(overlay.getFileName().toString());
+        copy(Path.of("plans"), root);
+        copy(overlay, root);
+        return PlanReader.read(root.resolve("patients/SM-04417.yaml"));
+    }
+
+    private static Plan plan(Intake intake) {
+        return intake.files().value().orElseThrow().plan();
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = to.resolve(from.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.write(copy, Files.readAllBytes(file));
+            }
+        }
+    }
+}
