@@ -220,7 +220,7 @@ public final class Press implements AutoCloseable {
         List<WrittenFile> list = files.entrySet().stream()
                 .map(file -> new WrittenFile(file.getKey(), sha256(file.getValue())))
                 .toList();
-        String json = PacketJson.of(plan.id(), plan.issue(), code, reckoning.isDraft(), findings, list);
+        String json = PacketJson.of(plan.id(), plan.issue(), code, reckoning.isDraft(), byFileName(findings), list);
         Map<String, byte[]> all = new LinkedHashMap<>(files);
         all.put("packet.json", json.getBytes(StandardCharsets.UTF_8));
         OutFolder folder = new OutFolder(out, plan.id(), plan.issue());
@@ -231,6 +231,22 @@ public final class Press implements AutoCloseable {
                 Optional.of(new Outcome.Written(folder.path(), reckoning.isDraft(), reckoning.draftReasons(), code)),
                 Optional.empty(),
                 json);
+    }
+
+    /** How the path was typed, and from which folder, must not show in the packet. */
+    private static List<Finding> byFileName(List<Finding> findings) {
+        return findings.stream()
+                .map(found -> {
+                    Place place = found.place();
+                    String name = Path.of(place.file()).getFileName().toString();
+                    return new Finding(
+                            found.severity(),
+                            found.code(),
+                            new Place(name, place.pointer(), place.line(), place.column(), place.sourceLine()),
+                            found.text(),
+                            found.mend());
+                })
+                .toList();
     }
 
     private static String sha256(byte[] bytes) {

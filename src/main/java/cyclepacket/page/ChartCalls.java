@@ -2,11 +2,14 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.DayChange;
 import cyclepacket.ledger.Draw;
+import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.LookUpRow;
+import cyclepacket.ledger.Marks;
 import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
+import cyclepacket.quantity.Dose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,8 +51,7 @@ final class ChartCalls {
                         "line",
                         rules.offTable(source.files().clinic().rules())),
                 new ChartTrailRules(source, words, ledger, pen)
-                        .small(new cyclepacket.ledger.Marks(
-                                pen.dial(), source.files().clinic().rules())));
+                        .small(new Marks(pen.dial(), source.files().clinic().rules())));
     }
 
     private ChartTable evenings() {
@@ -112,7 +114,19 @@ final class ChartCalls {
     private List<String> nextNotes() {
         return ledger.lookUp().isEmpty()
                 ? List.of(words.text("next.none"))
-                : List.of(words.text("next.how"), words.text("next.while"));
+                : List.of(words.text("next.how"), trueWhile());
+    }
+
+    private String trueWhile() {
+        List<Dose> doses = ledger.days().stream()
+                .map(LedgerDay::evening)
+                .filter(Evening::isToCome)
+                .map(Evening::ordered)
+                .distinct()
+                .toList();
+        return doses.size() == 1
+                ? words.fill("next.while.dose", "dose", words.amount(doses.get(0)))
+                : words.text("next.while");
     }
 
     private ChartTable nextEnds() {

@@ -3,8 +3,12 @@ package cyclepacket.page;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Facts that belong together, each under its label. */
-public record ChartFacts(String title, List<Fact> facts) {
+/**
+ * Facts that belong together, each under its label.
+ *
+ * @param paired true when they are short enough to stand two on a line
+ */
+public record ChartFacts(String title, boolean paired, List<Fact> facts) {
     public ChartFacts {
         facts = List.copyOf(facts);
     }
@@ -22,6 +26,7 @@ public record ChartFacts(String title, List<Fact> facts) {
         private final Wording wording;
         private final String key;
         private final List<Fact> facts = new ArrayList<>();
+        private boolean paired;
 
         private Builder(Wording wording, String key) {
             this.wording = wording;
@@ -29,16 +34,17 @@ public record ChartFacts(String title, List<Fact> facts) {
         }
 
         Builder add(String label, String value) {
-            return addAs(wording.text("chart." + key + "." + label), value);
+            facts.add(new Fact(wording.text("chart." + key + "." + label), value));
+            return this;
         }
 
-        Builder addAs(String label, String value) {
-            facts.add(new Fact(label, value));
+        Builder paired() {
+            paired = true;
             return this;
         }
 
         ChartFacts build() {
-            return new ChartFacts(wording.text("chart." + key), facts);
+            return new ChartFacts(wording.text("chart." + key), paired, facts);
         }
     }
 }

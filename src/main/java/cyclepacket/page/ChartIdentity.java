@@ -45,6 +45,7 @@ final class ChartIdentity {
                                 .orElse(words.text("none")))
                 .add("state", words.text(source.draft() ? "document.draft" : "document.final"))
                 .add("program", source.programVersion())
+                .paired()
                 .build();
     }
 
@@ -57,6 +58,7 @@ final class ChartIdentity {
                 .add("zone", words.clock().zone(patient.zone()))
                 .add("clinic-zone", words.clock().zone(clinic.zone()))
                 .add("avoids", words.list(plan.avoid()))
+                .paired()
                 .build();
     }
 

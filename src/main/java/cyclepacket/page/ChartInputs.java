@@ -31,8 +31,12 @@ final class ChartInputs {
         return tables;
     }
 
-    static String name(Medicine medicine) {
-        return medicine.name() + "\n(" + medicine.id() + ")";
+    /** The generic name, with the name in the files where two medicines share the generic one. */
+    static String name(ChartSource source, Medicine medicine) {
+        long alike = source.files().medicines().values().stream()
+                .filter(other -> other.name().equals(medicine.name()))
+                .count();
+        return alike > 1 ? medicine.name() + "\n(" + medicine.id() + ")" : medicine.name();
     }
 
     private ChartTable doses() {
@@ -64,7 +68,7 @@ final class ChartInputs {
                         .orElse(row.time());
         if (row.amount().isPresent()) {
             table.row(
-                    name(medicine),
+                    name(source, medicine),
                     days,
                     from(row.firstDay()),
                     words.amount(row.amount().get()),
@@ -74,7 +78,7 @@ final class ChartInputs {
         }
         for (Plan.DoseLine line : plan.doses().getOrDefault(row.medicine(), List.of())) {
             table.row(
-                    name(medicine),
+                    name(source, medicine),
                     days,
                     from(line.from()),
                     words.amount(line.amount()),
@@ -88,8 +92,8 @@ final class ChartInputs {
     }
 
     private ChartTable stock() {
-        ChartTable.Builder table = ChartTable.of(
-                words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "#least", "#most");
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "gives");
         table.caption(words.text("stock"));
         for (Medicine medicine : source.files().medicines().values()) {
             List<Plan.Stock> lines = plan.onHand().getOrDefault(medicine.id(), List.of());
@@ -116,13 +120,19 @@ final class ChartInputs {
                 .map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose)))
                 .orElse("");
         table.row(
-                name(medicine),
+                name(source, medicine),
                 box,
                 words.amount(stock.size()),
                 stock.lot().orElse(words.text("not-told")) + opened + used,
                 stock.expires().map(this::dateAndYear).orElse(words.text("not-told")),
-                alike.isEmpty() ? words.text("none") : words.amount(alike.get(0).least()),
-                alike.isEmpty() ? words.text("none") : words.amount(alike.get(0).most()));
+                alike.isEmpty() ? words.text("none") : gives(alike.get(0)));
+    }
+
+    private String gives(Container container) {
+        return container.least().equals(container.most())
+                ? words.amount(container.most())
+                : ChartWords.unbroken(words.fill(
+                        "range", "least", words.number(container.least()), "most", words.amount(container.most())));
     }
 
     private String boxes(int first, int last) {

@@ -73,7 +73,6 @@ final class ChartRules {
         Clinic clinic = source.files().clinic();
         HouseRules rules = clinic.rules();
         ChartFacts.Builder facts = ChartFacts.of(words.wording(), "house")
-                .add("clinic", clinic.name())
                 .add("split", words.text("split." + lower(rules.splitDose())))
                 .add("between", words.text("between." + lower(rules.betweenMarks())))
                 .add(
@@ -141,12 +140,14 @@ final class ChartRules {
         return ChartFacts.of(words.wording(), "pharmacy")
                 .add("order-by", words.time(pharmacy.orderBy()))
                 .add("ships", ships)
-                .add("arrives", words.fill("pharmacy.working-days", "days", "" + pharmacy.arrivesAfterWorkingDays()))
-                .add(
-                        "authorisation",
-                        words.fill("pharmacy.working-days", "days", "" + pharmacy.authorisationWorkingDays()))
+                .add("arrives", workingDays(pharmacy.arrivesAfterWorkingDays()))
+                .add("authorisation", workingDays(pharmacy.authorisationWorkingDays()))
                 .add("same-day", pharmacy.sameDayArrivalFrom().map(words::time).orElse(words.text("no")))
                 .build();
+    }
+
+    private String workingDays(int days) {
+        return days == 1 ? words.text("pharmacy.working-day") : words.fill("pharmacy.working-days", "days", "" + days);
     }
 
     static String lower(Enum<?> value) {

@@ -143,12 +143,13 @@ final class ChartTrails {
         if (!draw.isRecorded()) {
             return words.text(evening.state() == Evening.State.PROVISIONAL ? "injections.waits" : "injections.planned");
         }
+        boolean all = draw.given().filter(draw.dialled()::equals).isPresent();
         String given = draw.given()
-                .map(dose -> dose.equals(draw.dialled())
+                .map(dose -> all
                         ? words.text("injections.given")
                         : words.fill("injections.given.part", "given", words.number(dose)))
                 .orElseGet(() -> words.fill("injections.unknown", "most", words.number(draw.unknown())));
-        return given + ", " + reading(draw);
+        return all && !draw.stops().isEmpty() ? reading(draw) : given + ", " + reading(draw);
     }
 
     private String reading(Draw draw) {
@@ -158,13 +159,23 @@ final class ChartTrails {
         if (draw.stops().isEmpty()) {
             return words.text("injections.not-told");
         }
-        String numbers = draw.stops().stream()
-                .map(stop -> words.number(stop.window()))
-                .collect(Collectors.joining(words.text("told.then")));
-        return words.fill(
-                draw.stops().get(0).isConfirmed() ? "injections.stopped" : "injections.stopped.unread",
-                "numbers",
-                numbers);
+        String stops = draw.stops().stream().map(this::stop).collect(Collectors.joining(", "));
+        return stops + ", "
+                + words.text(draw.stops().get(0).isConfirmed() ? "injections.read-back" : "injections.not-confirmed");
+    }
+
+    /** A number that belongs to no cartridge at home is a finding of its own; the trail still shows it. */
+    private String stop(Draw.Stop stop) {
+        return ledger.containers().stream()
+                .filter(line -> line.read().contains(stop))
+                .findFirst()
+                .map(line -> words.fill(
+                        "injections.stopped",
+                        "box",
+                        Integer.toString(line.container().number()),
+                        "number",
+                        words.number(stop.window())))
+                .orElseGet(() -> words.fill("injections.stopped.nobox", "number", words.number(stop.window())));
     }
 
     private ChartTable changes() {

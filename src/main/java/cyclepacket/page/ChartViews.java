@@ -81,15 +81,19 @@ final class ChartViews {
     }
 
     private ChartTable supply() {
-        ChartTable.Builder table = ChartTable.of(
-                words.wording(), "supply", "medicine", "#needed", "surely", "possibly", "short", "#most", "order");
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "supply", "medicine", "surely", "possibly", "short", "#most", "order");
         for (SupplyLine line : source.supply().lines()) {
             boolean isShort = line.isShort();
+            boolean isDated = source.ledger()
+                    .of(line.medicine())
+                    .filter(ledger -> !ledger.draws().isEmpty())
+                    .isPresent();
+            String notCovered = isDated ? "none" : "supply.undated";
             table.row(
-                    ChartInputs.name(line.medicine()),
-                    words.amount(line.needed()),
-                    words.date(line.covered().surelyUntil(), "none"),
-                    words.date(line.covered().possiblyUntil(), "none"),
+                    ChartInputs.name(source, line.medicine()),
+                    words.date(line.covered().surelyUntil(), notCovered),
+                    words.date(line.covered().possiblyUntil(), notCovered),
                     words.date(line.covered().firstShort(), "supply.never"),
                     words.amount(line.covered().shortAtMost()),
                     line.lastOrder()

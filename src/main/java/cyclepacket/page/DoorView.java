@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param time the daily time that most rows share
  * @param columns one for each medicine that is given day by day
+ * @param window what the pen's number shows: {@code owed} or {@code left}; {@code none} without a pen
  * @param rows one evening each, from today on
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
  * @param notFinished the evening after the last row, when the course is not known to end there
@@ -16,6 +17,7 @@ import java.util.Optional;
 public record DoorView(
         Optional<String> time,
         List<Column> columns,
+        String window,
         List<Row> rows,
         Optional<String> callBy,
         Optional<DayName> notFinished,
@@ -26,15 +28,15 @@ public record DoorView(
         exact = List.copyOf(exact);
     }
 
-    /** One medicine by its door name; {@code window} is true when a pen's number is read. */
-    public record Column(String doorName, boolean window) {}
+    /** One medicine by its door name; {@code window} is {@code owed}, {@code left} or, without a pen, {@code none}. */
+    public record Column(String doorName, String window) {}
 
     /**
      * One evening.
      *
      * @param waits true when a call decides this evening
      * @param cells one for each column, empty where nothing is given
-     * @param window true when a number is read that evening
+     * @param readings one for each injection after which a number is read
      * @param injections how many needles this evening
      * @param injectionsIfEnds how many when the cartridge ends
      * @param extra one tick for each injection that may be added
@@ -43,13 +45,14 @@ public record DoorView(
             DayName day,
             boolean waits,
             List<Optional<Cell>> cells,
-            boolean window,
+            List<String> readings,
             List<ChangeView> changes,
             String injections,
             String injectionsIfEnds,
             List<String> extra) {
         public Row {
             cells = List.copyOf(cells);
+            readings = List.copyOf(readings);
             changes = List.copyOf(changes);
             extra = List.copyOf(extra);
         }
@@ -65,7 +68,7 @@ public record DoorView(
     /**
      * One injection at an exact minute.
      *
-     * @param notes sentences on the night or the other clock
+     * @param notes a sentence on the night it lies in
      */
     public record Exact(DayName day, String doorName, BoxedAmount amount, String time, List<String> notes) {
         public Exact {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -31,8 +32,9 @@ final class DoorViews {
         return new DoorView(
                 facts.sharedTime().map(words.clock()::time),
                 columns.stream()
-                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), isPen(medicine)))
+                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), window(medicine)))
                         .toList(),
+                window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
                 Optional.of(facts.files().clinic().rules().noCallBy())
                         .filter(by -> facts.waitsForCall())
@@ -49,17 +51,36 @@ final class DoorViews {
         return medicine.medicine().device().pen().isPresent();
     }
 
+    private static String window(MedicineLedger medicine) {
+        return medicine.medicine()
+                .device()
+                .pen()
+                .map(pen -> pen.window().name().toLowerCase(Locale.ROOT))
+                .orElse("none");
+    }
+
+    /** That of the first pen; two opposite pens in one plan are a finding of their own. */
+    private static String window(List<MedicineLedger> columns) {
+        return columns.stream()
+                .filter(DoorViews::isPen)
+                .map(DoorViews::window)
+                .findFirst()
+                .orElse("none");
+    }
+
     private DoorView.Row row(LocalDate date, List<MedicineLedger> columns) {
         List<Optional<DoorView.Cell>> cells = new ArrayList<>();
         List<ChangeView> changes = new ArrayList<>();
         boolean waits = false;
-        boolean window = false;
+        int readings = 0;
         for (MedicineLedger medicine : columns) {
             Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
             cells.add(day.map(ahead -> cell(ahead.evening())));
             waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
                     .orElse(false);
-            window |= day.isPresent() && isPen(medicine);
+            if (day.isPresent() && isPen(medicine)) {
+                readings += Boxes.of(day.get().evening(), words).size();
+            }
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
         int injections = cells.stream()
@@ -71,7 +92,7 @@ final class DoorViews {
                 words.clock().day(date),
                 waits,
                 cells,
-                window,
+                Collections.nCopies(readings, ""),
                 changes,
                 Integer.toString(injections),
                 Integer.toString(injections + extra),
@@ -94,7 +115,7 @@ final class DoorViews {
                         facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
                         Boxes.known(dose.amount(), words),
                         words.clock().time(dose.at().toLocalTime()),
-                        new InstantNotes(facts, words).of(dose.at())))
+                        new InstantNotes(facts, words).night(dose.at())))
                 .toList();
     }
 }

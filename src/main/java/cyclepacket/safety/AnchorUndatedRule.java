@@ -30,7 +30,7 @@ final class AnchorUndatedRule extends Rule {
     private Finding finding(ComputedPlan plan, CourseDoubt doubt) {
         if (isAnchor(doubt, Anchor.R)) {
             return warn(
-                    plan.placeOf(doubt),
+                    plan.inPlan("/anchors/R"),
                     "the retrieval has no date, so the rows that hang on it are not in this packet",
                     "write R when it is known");
         }

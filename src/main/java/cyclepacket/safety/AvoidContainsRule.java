@@ -4,7 +4,6 @@ import cyclepacket.finding.Finding;
 import cyclepacket.plan.Medicine;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -20,18 +19,23 @@ final class AvoidContainsRule extends Rule {
     List<Finding> findings(ComputedPlan plan) {
         List<String> avoid = plan.plan().avoid();
         List<Finding> found = new ArrayList<>();
-        for (Medicine medicine : plan.files().medicines().values()) {
-            Set<String> contents =
-                    medicine.contains().stream().map(Phrases::plain).collect(Collectors.toSet());
-            for (int index = 0; index < avoid.size(); index++) {
-                if (contents.contains(Phrases.plain(avoid.get(index)))) {
-                    found.add(warn(
-                            plan.inPlan("/avoid/" + index),
-                            medicine.id() + " contains " + avoid.get(index) + ", which the patient avoids",
-                            "ask the prescriber and the pharmacist before any teaching"));
-                }
+        for (int index = 0; index < avoid.size(); index++) {
+            String avoided = avoid.get(index);
+            String holders = plan.files().medicines().values().stream()
+                    .filter(medicine -> contains(medicine, avoided))
+                    .map(Medicine::id)
+                    .collect(Collectors.joining(" and "));
+            if (!holders.isEmpty()) {
+                found.add(warn(
+                        plan.inPlan("/avoid/" + index),
+                        "the patient avoids " + avoided + ", which is in " + holders,
+                        "ask the prescriber and the pharmacist before any teaching"));
             }
         }
         return found;
+    }
+
+    private static boolean contains(Medicine medicine, String avoided) {
+        return medicine.contains().stream().map(Phrases::plain).anyMatch(Phrases.plain(avoided)::equals);
     }
 }

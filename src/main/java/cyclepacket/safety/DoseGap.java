@@ -13,7 +13,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -27,17 +27,12 @@ record DoseGap(
 
     /** Gaps as the course was planned, whatever happened. */
     static List<DoseGap> planned(ComputedPlan plan) {
-        return gaps(plan, medicine -> plan.course().dosesOf(medicine.id()));
+        return gaps(plan, dose -> true);
     }
 
     /** Gaps that evenings without an injection left, or evenings of which nobody knows. */
     static List<DoseGap> happened(ComputedPlan plan) {
-        return gaps(
-                        plan,
-                        medicine -> plan.course().dosesOf(medicine.id()).stream()
-                                .filter(dose -> isGiven(plan, dose))
-                                .toList())
-                .stream()
+        return gaps(plan, dose -> isGiven(plan, dose)).stream()
                 .filter(gap -> gap.missed().isPresent())
                 .toList();
     }
@@ -52,57 +47,17 @@ record DoseGap(
                 .orElse(true);
     }
 
-    private static List<DoseGap> gaps(ComputedPlan plan, Function<Medicine, List<DatedDose>> dosesOf) {
+    private static List<DoseGap> gaps(ComputedPlan plan, Predicate<DatedDose> counts) {
         List<DoseGap> found = new ArrayList<>();
         for (Medicine medicine : plan.files().medicines().values()) {
             if (medicine.mostHoursBetween().isPresent()) {
-                addGaps(plan, medicine, dosesOf.apply(medicine), found);
+                List<DatedDose> doses = plan.course().dosesOf(medicine.id()).stream()
+                        .filter(counts)
+                        .toList();
+                found.addAll(new Walk(plan, medicine, doses).gaps());
             }
         }
         return found;
-    }
-
-    private static void addGaps(ComputedPlan plan, Medicine medicine, List<DatedDose> doses, List<DoseGap> found) {
-        for (int next = 1; next < doses.size(); next++) {
-            DatedDose dose = doses.get(next);
-            Place place = plan.inProtocol("/rows/" + dose.row());
-            add(plan, medicine, doses.get(next - 1), dose.date(), dose.at(), "the next dose", place, found);
-        }
-        Optional<Trigger> trigger = plan.course().anchors().trigger();
-        if (trigger.isPresent() && !doses.isEmpty()) {
-            DatedDose last = doses.get(doses.size() - 1);
-            Trigger end = trigger.get();
-            add(plan, medicine, last, end.evening(), end.at(), "the trigger", plan.triggerPlace(), found);
-        }
-    }
-
-    private static void add(
-            ComputedPlan plan,
-            Medicine medicine,
-            DatedDose last,
-            LocalDate evening,
-            ZonedDateTime to,
-            String end,
-            Place place,
-            List<DoseGap> found) {
-        long minutes = LocalTimes.elapsedMinutes(last.at(), to);
-        boolean tooLong = minutes > medicine.mostHoursBetween().orElseThrow().toMinutes();
-        boolean skipsEvening = ChronoUnit.DAYS.between(last.date(), evening) > 1;
-        if (tooLong || skipsEvening) {
-            Optional<Integer> missed = missedBetween(plan, medicine, last.date(), evening);
-            found.add(new DoseGap(medicine, last.at(), to, end, place, missed));
-        }
-    }
-
-    private static Optional<Integer> missedBetween(
-            ComputedPlan plan, Medicine medicine, LocalDate after, LocalDate before) {
-        List<RecordLine> record = plan.plan().record();
-        return IntStream.range(0, record.size())
-                .filter(line -> record.get(line).medicine().equals(medicine.id()))
-                .filter(line -> record.get(line).date().isAfter(after)
-                        && record.get(line).date().isBefore(before))
-                .boxed()
-                .findFirst();
     }
 
     String words() {
@@ -110,5 +65,46 @@ record DoseGap(
                 + Phrases.at(from) + " to " + end + ", " + Phrases.at(to) + "; the product allows "
                 + Phrases.hours(medicine.mostHoursBetween().orElseThrow().toMinutes())
                 + " and no evening without it";
+    }
+
+    /** One walk over the doses of one medicine, to the trigger where it is known. */
+    private record Walk(ComputedPlan plan, Medicine medicine, List<DatedDose> doses) {
+
+        List<DoseGap> gaps() {
+            List<DoseGap> gaps = new ArrayList<>();
+            for (int next = 1; next < doses.size(); next++) {
+                DatedDose last = doses.get(next - 1);
+                DatedDose dose = doses.get(next);
+                Place place = plan.inProtocol("/rows/" + dose.row());
+                if (isTooFar(last, dose.date(), dose.at())) {
+                    gaps.add(gap(last, dose.date(), dose.at(), "the next dose", place));
+                }
+            }
+            Optional<Trigger> trigger = plan.course().anchors().trigger();
+            if (trigger.isPresent() && !doses.isEmpty()) {
+                DatedDose last = doses.get(doses.size() - 1);
+                Trigger end = trigger.get();
+                if (isTooFar(last, end.evening(), end.at())) {
+                    gaps.add(gap(last, end.evening(), end.at(), "the trigger", plan.triggerPlace()));
+                }
+            }
+            return gaps;
+        }
+
+        private boolean isTooFar(DatedDose last, LocalDate evening, ZonedDateTime at) {
+            long most = medicine.mostHoursBetween().orElseThrow().toMinutes();
+            return LocalTimes.elapsedMinutes(last.at(), at) > most || ChronoUnit.DAYS.between(last.date(), evening) > 1;
+        }
+
+        private DoseGap gap(DatedDose last, LocalDate evening, ZonedDateTime at, String end, Place place) {
+            List<RecordLine> record = plan.plan().record();
+            Optional<Integer> missed = IntStream.range(0, record.size())
+                    .filter(line -> record.get(line).medicine().equals(medicine.id()))
+                    .filter(line -> record.get(line).date().isAfter(last.date()))
+                    .filter(line -> record.get(line).date().isBefore(evening))
+                    .boxed()
+                    .findFirst();
+            return new DoseGap(medicine, last.at(), at, end, place, missed);
+        }
     }
 }

@@ -20,7 +20,7 @@ final class MedicineNotAtHomeRule extends Rule {
                 // A medicine with dated doses is short by the count of its supply, which says so with dates.
                 .filter(medicine -> plan.course().dosesOf(medicine).isEmpty())
                 .map(medicine -> warn(
-                        plan.inPlan("/on-hand"),
+                        plan.inPlan("/on-hand/" + medicine),
                         "no " + medicine + " is at home, and its day may be called at short notice",
                         "have it at home before the last visit"))
                 .toList();

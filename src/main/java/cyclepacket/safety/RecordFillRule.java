@@ -16,7 +16,7 @@ final class RecordFillRule extends RecordDoubtRule {
         return stopUntilExplained(
                 plan,
                 doubt,
-                "this number means an impossible fill, " + doubt.subject(),
+                "this number means an impossible fill: " + doubt.subject(),
                 "likely reasons: a smaller or larger cartridge, a double or skipped dose, a leak, long priming, "
                         + "a blocked needle");
     }

@@ -17,6 +17,7 @@ final class RecordPlungerRule extends RecordDoubtRule {
                 plan,
                 doubt,
                 "the window showed the whole " + doubt.subject() + ", and nobody says where the plunger stood",
-                "ask: at the very end is plunger: end, an empty cartridge; else plunger: not-end, a blocked needle");
+                "ask the patient: at the very end, write plunger: end, the cartridge is empty; else write plunger: not-end, "
+                        + "the needle was blocked");
     }
 }

@@ -15,7 +15,6 @@ import cyclepacket.ledger.RecordDoubt;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.quantity.Dose;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,7 +31,10 @@ final class ClosedForm {
         MedicineLedger ledger =
                 CycleLedger.of(files, Course.of(files)).of(Case.MEDICINE).orElseThrow();
         return new Foretold(
-                ledger.days().stream().flatMap(day -> entries(plan, day)).sorted().toList(),
+                ledger.days().stream()
+                        .flatMap(day -> entries(plan, day))
+                        .sorted()
+                        .toList(),
                 ledger.changes().stream().map(ClosedForm::change).toList(),
                 ledger.containers().stream().map(ClosedForm::trail).toList(),
                 ledger.days().stream()

@@ -67,7 +67,8 @@ record Foretold(
     /** The evenings between which a box ends; {@code latest} is empty when it may not end at all. */
     record Change(int box, LocalDate earliest, Optional<LocalDate> latest) {
         boolean spans(LocalDate date) {
-            return !date.isBefore(earliest) && latest.map(last -> !date.isAfter(last)).orElse(true);
+            return !date.isBefore(earliest)
+                    && latest.map(last -> !date.isAfter(last)).orElse(true);
         }
     }
 

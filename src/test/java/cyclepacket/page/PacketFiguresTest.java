@@ -1,0 +1,256 @@
+package cyclepacket.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.plan.Device;
+import cyclepacket.plan.HouseRules;
+import cyclepacket.plan.RecordLine.Given;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The demo's figures, each worked by hand; common practice of the trade, no published source, unless a test names one. */
+class PacketFiguresTest {
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+
+    private static String part(DemoPlan plan, String id) throws Exception {
+        return plain(
+                PageText.text(PageText.of(PacketRulesTest.xhtml(plan)).part(id).get(0)));
+    }
+
+    private static List<String> boxes(DoorView door) {
+        return door.rows().stream()
+                .map(row -> plain(row.day().date() + ": "
+                        + row.cells().stream()
+                                .flatMap(Optional::stream)
+                                .flatMap(cell -> cell.amounts().stream())
+                                .map(box -> box.text().orElse("__"))
+                                .toList()))
+                .toList();
+    }
+
+    @Test
+    void printsTheFirstIssueFromTheStartToTheLastPossibleEvening() {
+        DoorView door = new DemoPlan(1).view().door();
+        assertEquals(13, door.rows().size());
+        assertEquals("8 March: [187.5 units]", boxes(door).get(3));
+        assertEquals("9 March: [__]", boxes(door).get(4));
+        assertEquals("10 March: [__, __]", boxes(door).get(5));
+        assertEquals("18 March", plain(door.notFinished().orElseThrow().date()));
+        assertEquals("6:00 p.m. (18:00)", plain(door.callBy().orElseThrow()));
+        assertEquals(
+                List.of(new ChangeView("expect", Optional.of("2"))),
+                door.rows().get(3).changes());
+        assertEquals("1", door.rows().get(3).injections());
+        assertEquals("2", door.rows().get(3).injectionsIfEnds());
+        assertEquals(
+                List.of(new ChangeView("maybe", Optional.empty())),
+                door.rows().get(8).changes());
+    }
+
+    /** Owed exactly 30 to 150; on dial marks 37.5 to 150, because this clinic writes the higher mark. */
+    @Test
+    void expectsTheFirstNewCartridgeOnTheFourthEvening() throws Exception {
+        String page = part(new DemoPlan(1), "cartridges");
+        assertTrue(page.contains("Expect a new cartridge on Monday 8 March."), page);
+        assertTrue(page.contains("37.5 to 150 units"), page);
+        assertTrue(page.contains("Maybe a new cartridge on Saturday 13 March or Sunday 14 March."), page);
+        assertTrue(page.contains("True only while your dose is 187.5 units."), page);
+        assertTrue(page.contains("87.5 units 87.5 units Saturday 13 March or Sunday 14 March"), page);
+        assertTrue(page.contains("100 units 100 units Saturday 13 March 112.5 units"), page);
+    }
+
+    @Test
+    void saysUntilWhenThereIsEnoughAndWhenToCall() throws Exception {
+        String first = part(new DemoPlan(1), "supply");
+        assertTrue(first.contains("You have enough for sure until Friday 12 March."), first);
+        assertTrue(first.contains("Call the pharmacy by Thursday 11 March, 2:00 p.m. (14:00)."), first);
+        String second = part(new DemoPlan(2), "supply");
+        assertTrue(second.contains("You have enough for sure until Thursday 11 March."), second);
+        assertTrue(second.contains("Call the pharmacy by Wednesday 10 March, 2:00 p.m. (14:00)."), second);
+        assertTrue(part(new DemoPlan(3), "supply").contains("This is enough for all the evenings in this packet."));
+    }
+
+    @Test
+    void replacesTheFirstIssueByTheSecond() throws Exception {
+        String start = part(new DemoPlan(2), "start");
+        assertTrue(start.contains("REPLACES issue 1 of 3 March."), start);
+        assertTrue(start.contains("Take it off the door and throw it away. KEEP the page My log."), start);
+        assertEquals(
+                List.of(
+                        "9 March: [212.5 units]",
+                        "10 March: [212.5 units, 0.25 mg]",
+                        "11 March: [212.5 units, 0.25 mg]",
+                        "12 March: [__, __]"),
+                boxes(new DemoPlan(2).view().door()));
+        String page = part(new DemoPlan(2), "cartridges");
+        assertTrue(page.contains("12.5 to 37.5 units"), page);
+        assertTrue(page.contains("Maybe a new cartridge on Friday 12 March."), page);
+    }
+
+    @Test
+    void listsPastEveningsAsTheyWereGiven() throws Exception {
+        String days = part(new DemoPlan(2), "days");
+        assertTrue(days.contains("Monday 8 March 187.5 units follitropin done"), days);
+        assertTrue(days.contains("If you have no trigger call, call us before this evening."), days);
+    }
+
+    @Test
+    void tellsAPastEveningFromWhatIsKnownOfIt() throws Exception {
+        DemoPlan plan = new DemoPlan(3);
+        plan.lastEvening = Optional.of(new Given.Missed());
+        assertTrue(part(plan, "days").contains("follitropin (missed) 0.25 mg ganirelix (done)"), part(plan, "days"));
+        plan.lastEvening = Optional.of(new Given.Unknown());
+        assertTrue(part(plan, "days").contains("follitropin (not known)"), part(plan, "days"));
+        plan.lastEvening = Optional.of(new Given.Amount(DemoPlan.units("100")));
+        assertTrue(part(plan, "days").contains("100 units follitropin (part given)"), part(plan, "days"));
+    }
+
+    /** 36 elapsed hours before 08:30 on 15 March 2027, over a clock change (RFC 5545 section 3.3.6: hours are exact). */
+    @Test
+    void printsTheCalledTriggerOnBothClocks() throws Exception {
+        String trigger = part(new DemoPlan(3), "trigger");
+        assertTrue(trigger.contains("Saturday 13 March"), trigger);
+        assertTrue(trigger.contains("at exactly 7:30 p.m. (19:30)"), trigger);
+        assertTrue(trigger.contains("Eastern time (New York)"), trigger);
+        assertTrue(trigger.contains("Set one for 7:00 p.m. (19:00) to get ready."), trigger);
+        assertTrue(trigger.contains("Stop follitropin. Your last evening is Friday 12 March."), trigger);
+        assertTrue(trigger.contains("We collect your eggs on Monday 15 March at 8:30 a.m. (08:30)."), trigger);
+        String door = part(new DemoPlan(3), "door");
+        assertTrue(door.contains("At exactly 7:30 p.m. (19:30)") && door.contains("250 micrograms"), door);
+    }
+
+    @Test
+    void namesTheNightAndBothClocksForAPatientFarAway() throws Exception {
+        DemoPlan plan = new DemoPlan(3);
+        plan.patientZone = ZoneId.of("Europe/London");
+        TriggerView.Called called = plan.view().trigger().orElseThrow().called().orElseThrow();
+        assertEquals("Sunday 14 March", plain(called.day().full()));
+        assertEquals(
+                List.of("12:00 midnight (00:00)", "12:30 a.m. (00:30)"),
+                called.alarms().stream().map(PacketFiguresTest::plain).toList());
+        assertFalse(part(plan, "door").contains("clinic"));
+        String trigger = part(plan, "trigger");
+        assertTrue(trigger.contains("at exactly 12:30 a.m. (00:30)"), trigger);
+        assertTrue(trigger.contains("This is in the night between Saturday 13 March and Sunday 14 March."), trigger);
+        assertTrue(trigger.contains("At the clinic it is then Saturday 13 March, 7:30 p.m. (19:30)."), trigger);
+        assertTrue(trigger.contains("That is clinic time."), trigger);
+    }
+
+    @Test
+    void primesANewCartridgeOnlyUnlessTheMedicineSaysEachTime() throws Exception {
+        String page = part(new DemoPlan(1), "how-fsh-pen");
+        assertTrue(page.contains("Do this only when you load a new cartridge."), page);
+        DemoPlan each = new DemoPlan(1);
+        each.prime = Device.Prime.EACH_INJECTION;
+        String other = part(each, "how-fsh-pen");
+        assertTrue(other.contains("Prime the pen each time.") && !other.contains("only when you load"), other);
+    }
+
+    @Test
+    void tellsHowToInject() throws Exception {
+        String page = part(new DemoPlan(1), "how-fsh-pen");
+        for (String words : List.of(
+                "One new pen needle (30 gauge, 8 mm) for each injection.",
+                "Two alcohol swabs for each injection.",
+                "at least 1 inch (2.5 cm) from your navel",
+                "Pinch up a fold of skin.",
+                "Push the needle straight in",
+                "Count slowly to 10.",
+                "0 means that all of it went in.",
+                "Get the new-cartridge card.",
+                "This pen shows what you still need.")) {
+            assertTrue(page.contains(words), words);
+        }
+        assertTrue(part(new DemoPlan(1), "how-antagonist-syringe").contains("Count slowly to 5."));
+    }
+
+    @Test
+    void usesSoapWhereTheClinicOrThePatientDoes() throws Exception {
+        DemoPlan soap = new DemoPlan(1);
+        soap.swab = HouseRules.SwabSkin.SOAP_AND_WATER;
+        assertFalse(part(soap, "how-fsh-pen").contains("swab."));
+        DemoPlan avoids = new DemoPlan(1);
+        avoids.avoid = List.of("alcohol");
+        String page = part(avoids, "how-fsh-pen");
+        assertTrue(page.contains("Soap, water and a clean towel.") && page.contains("You avoid alcohol."), page);
+    }
+
+    @Test
+    void turnsTheCardForAPenThatShowsWhatIsLeft() throws Exception {
+        DemoPlan left = new DemoPlan(1);
+        left.window = Device.Window.LEFT;
+        String card = part(left, "card");
+        assertTrue(card.contains("what is left in this cartridge"), card);
+        assertTrue(card.contains("Dial the amount you copied from the table."), card);
+        String owed = part(new DemoPlan(1), "card");
+        assertTrue(owed.contains("Do not turn the dial.") && owed.contains("Dial the number you wrote."), owed);
+        assertTrue(owed.contains("EXAMPLE: the window stops at 25 units."), owed);
+        assertTrue(part(left, "how-fsh-pen").contains("This pen shows what is left inside."));
+    }
+
+    @Test
+    void givesOneBoxAndOneTickForEachPartOfADividedDose() throws Exception {
+        DemoPlan divided = new DemoPlan(1);
+        divided.dialMost = "150";
+        DoorView door = divided.view().door();
+        assertEquals("5 March: [100 units, 87.5 units]", boxes(door).get(0));
+        assertEquals(2, door.rows().get(0).readings().size());
+        assertEquals("2", door.rows().get(3).injections());
+        assertEquals("3", door.rows().get(3).injectionsIfEnds());
+        assertTrue(part(divided, "card").contains("Never add it to the next part."));
+        assertFalse(part(new DemoPlan(1), "card").contains("Never add it to the next part."));
+    }
+
+    @Test
+    void printsTheClinicsOwnLinesWordForWord() throws Exception {
+        String page = part(new DemoPlan(1), "trouble");
+        assertTrue(
+                page.contains(
+                        "evening pen (follitropin): Call the clinic before you take it. Never take two doses at once."),
+                page);
+        String calls = part(new DemoPlan(1), "calls");
+        assertTrue(calls.contains("2 pounds in 24 hours or more"), calls);
+        assertTrue(calls.contains("100.4 °F (38 °C) or more"), calls);
+    }
+
+    /** Signs of ovarian hyperstimulation that patients are told to call for: RCOG patient information, 2016. */
+    @Test
+    void listsTheSignsToCallFor() throws Exception {
+        String calls = part(new DemoPlan(1), "calls");
+        for (String sign : List.of(
+                "swells",
+                "throw up",
+                "pain",
+                "thirsty",
+                "little or dark urine",
+                "short of breath",
+                "Your leg is red")) {
+            assertTrue(calls.contains(sign), sign);
+        }
+    }
+
+    /** USP 659: refrigerator 2 to 8 degrees Celsius, 36 to 46 Fahrenheit; FDA advice on sharps for the container. */
+    @Test
+    void saysHowToKeepAndThrowAway() throws Exception {
+        String page = part(new DemoPlan(1), "keeping");
+        for (String words : List.of(
+                "36 to 46 °F (2 to 8 °C)",
+                "Never freeze it.",
+                "28 days",
+                "three quarters full",
+                "does not leak",
+                "stands firm",
+                "tight lid",
+                "Never flush",
+                "recycl",
+                "child")) {
+            assertTrue(page.contains(words), words);
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package cyclepacket.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SafeConfigurationTest {
+    @TempDir
+    Path folder;
+
+    private static final DayName VIEW = new DayName("<Friday>", "12 March", "Friday 12 March", "Fri", "12");
+
+    @BeforeEach
+    void copyOneWording() throws IOException {
+        Files.createDirectories(folder.resolve("templates/wording/en"));
+        Files.writeString(folder.resolve("templates/wording/en/a.properties"), "hello = Go on *{day}*, a < b.\n");
+        Files.writeString(folder.resolve("secret.txt"), "not for a page");
+    }
+
+    private String write(String template) throws IOException {
+        Files.writeString(folder.resolve("templates/t.ftlh"), template);
+        return new PageWriter(folder.resolve("templates"), Duration.ofSeconds(2)).write("t.ftlh", "en", VIEW);
+    }
+
+    @Test
+    void escapesValuesAndWording() throws IOException {
+        assertEquals("&lt;Friday&gt;", write("${v.weekday}"));
+        assertEquals("Go on <strong>&lt;Friday&gt;</strong>, a &lt; b.", write("${say('hello', {'day': v.weekday})}"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "${v.getClass()}",
+                "${v.class}",
+                "${v.hashCode()}",
+                "${v.toString()}",
+                "${'freemarker.template.utility.Execute'?new()}",
+                "${v?api.getClass()}",
+                "${.now}",
+                "<#include '../secret.txt'>",
+                "<#include '/../secret.txt'>",
+                "${say('no.such.key')}",
+                "${v.noSuchComponent}"
+            })
+    void refusesWhatAPageHasNoBusinessWith(String template) {
+        assertThrows(TemplateFault.class, () -> write(template));
+    }
+
+    @Test
+    void stopsATemplateThatNeverEnds() {
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
+            TemplateFault fault =
+                    assertThrows(TemplateFault.class, () -> write("<#list 1.. as n><#if n lt 0>never</#if></#list>"));
+            assertTrue(fault.getMessage().contains("took longer"), fault.getMessage());
+        });
+    }
+
+    @Test
+    void keepsJoinedWordsInOneSpan() {
+        assertEquals(
+                "<p>Take <span class=\"nowrap\">187.5\u00a0units</span> now.</p>",
+                UnbrokenText.keepTogether("<p>Take 187.5\u00a0units now.</p>"));
+        assertEquals("<p title=\"a\u00a0b\">\u00a0</p>", UnbrokenText.keepTogether("<p title=\"a\u00a0b\">\u00a0</p>"));
+    }
+}

@@ -1,0 +1,71 @@
+package cyclepacket.safety;
+
+import cyclepacket.course.Course;
+import cyclepacket.finding.Finding;
+import cyclepacket.finding.FindingText;
+import cyclepacket.intake.Intake;
+import cyclepacket.intake.PlanReader;
+import cyclepacket.ledger.CycleLedger;
+import cyclepacket.plan.PlanFiles;
+import cyclepacket.supply.SupplyPlan;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A copy of the demo's files with a few words changed, read and checked as the program does it. */
+final class EditedDemo {
+    private static final Path DEMO = Path.of("plans");
+
+    private final Intake intake;
+
+    private EditedDemo(Path plan) throws IOException {
+        intake = PlanReader.read(plan);
+    }
+
+    /** The demo as it is. */
+    static EditedDemo unchanged(String plan) throws IOException {
+        return new EditedDemo(DEMO.resolve(plan));
+    }
+
+    /** The demo with the changes of a case folder, laid out below {@code target}. */
+    static EditedDemo lay(Path folder, Path target) throws IOException {
+        copy(DEMO, target);
+        if (Files.isDirectory(folder.resolve("medicines"))) {
+            copy(folder.resolve("medicines"), target.resolve("medicines"));
+        }
+        Edits edits = Edits.read(folder.resolve("edits.txt"));
+        edits.applyTo(target);
+        return new EditedDemo(target.resolve(edits.plan()));
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(from)) {
+            files = all.filter(Files::isRegularFile).toList();
+        }
+        for (Path file : files) {
+            Path target = to.resolve(from.relativize(file).toString());
+            Files.createDirectories(target.getParent());
+            Files.write(target, Files.readAllBytes(file));
+        }
+    }
+
+    /** The records; an edit that the reader itself refuses is a mistake of the case. */
+    PlanFiles files() {
+        return intake.files()
+                .value()
+                .orElseThrow(() -> new AssertionError("the reader refuses it: "
+                        + FindingText.print(intake.files().findings())));
+    }
+
+    List<Finding> findings() {
+        PlanFiles files = files();
+        Course course = Course.of(files);
+        CycleLedger ledger = CycleLedger.of(files, course);
+        return Finding.sorted(SafetyCheck.of(files, course, ledger, SupplyPlan.of(files, ledger)).stream()
+                .map(finding -> finding.locatedBy(intake.places()))
+                .toList());
+    }
+}
