@@ -20,7 +20,8 @@ record Lived(LocalDate date, State state, long given) {
         if (acts.stream().anyMatch(act -> act.deed().does() == Deed.Does.UNKNOWN)) {
             return new Lived(date, State.PARTIAL, -1);
         }
-        long given = acts.stream().mapToLong(act -> act.drawn() - act.lostWithin()).sum();
+        long given =
+                acts.stream().mapToLong(act -> act.drawn() - act.lostWithin()).sum();
         long ordered = acts.stream().mapToLong(Story.Act::ordered).sum();
         boolean missed = acts.stream().allMatch(act -> act.deed().does() == Deed.Does.MISSED);
         State state = missed ? State.MISSED : given == ordered ? State.GIVEN : State.PARTIAL;
