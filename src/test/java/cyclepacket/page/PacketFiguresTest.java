@@ -73,7 +73,7 @@ class PacketFiguresTest {
         String second = part(new DemoPlan(2), "supply");
         assertTrue(second.contains("You have enough for sure until Thursday 11 March."), second);
         assertTrue(second.contains("Call the pharmacy by Wednesday 10 March, 2:00 p.m. (14:00)."), second);
-        assertTrue(part(new DemoPlan(3), "supply").contains("This is enough for all the evenings in this packet."));
+        assertTrue(part(new DemoPlan(3), "supply").contains("This lasts for all your evenings."));
     }
 
     @Test
