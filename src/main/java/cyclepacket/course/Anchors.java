@@ -12,6 +12,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,8 @@ public final class Anchors {
     private final Plan plan;
     private final Protocol protocol;
     private final List<CourseDoubt> doubts = new ArrayList<>();
+    private final Clinic clinic;
+    private final Map<Anchor, ZonedDateTime> instants = new LinkedHashMap<>();
     private final Optional<ZonedDateTime> retrieval;
     private final Optional<ZonedDateTime> calledTrigger;
     private final Optional<Trigger> trigger;
@@ -28,9 +31,14 @@ public final class Anchors {
     private Anchors(PlanFiles files) {
         plan = files.plan();
         protocol = files.protocol();
-        Clinic clinic = files.clinic();
+        clinic = files.clinic();
         ZoneId home = plan.patient().zone();
         retrieval = instant(Optional.ofNullable(plan.anchors().get(Anchor.R)), clinic.zone(), "/anchors/R", "R");
+        retrieval.ifPresent(at -> instants.put(Anchor.R, at));
+        for (Anchor anchor : protocol.anchoring().toTheMinute()) {
+            instant(Optional.ofNullable(plan.anchors().get(anchor)), home, "/anchors/" + anchor, anchor.code())
+                    .ifPresent(at -> instants.put(anchor, at));
+        }
         int call = lastCall(Anchor.T);
         calledTrigger = call < 0
                 ? Optional.empty()
@@ -46,8 +54,9 @@ public final class Anchors {
 
     private Optional<ZonedDateTime> planned(ZoneId home) {
         for (Map.Entry<Anchor, Duration> before : protocol.triggerBefore().entrySet()) {
-            if (before.getKey().equals(Anchor.R) && retrieval.isPresent()) {
-                return retrieval.map(at -> at.minus(before.getValue()).withZoneSameInstant(home));
+            Optional<ZonedDateTime> later = Optional.ofNullable(instants.get(before.getKey()));
+            if (later.isPresent()) {
+                return later.map(at -> at.minus(before.getValue()).withZoneSameInstant(home));
             }
         }
         return instant(Optional.ofNullable(plan.anchors().get(Anchor.T)), home, "/anchors/T", "T");
@@ -109,12 +118,38 @@ public final class Anchors {
         return calledTrigger;
     }
 
-    /** The anchor's own date; T has the date of its evening. */
+    /** The anchor's instant, where it has one: T, R and those that the protocol counts to the minute. */
+    public Optional<ZonedDateTime> instant(Anchor anchor) {
+        return anchor.equals(Anchor.T) ? trigger.map(Trigger::at) : Optional.ofNullable(instants.get(anchor));
+    }
+
+    /** Whether the anchor is told on the phone, and was not yet told and read back. */
+    public boolean isWaiting(Anchor anchor) {
+        return protocol.anchoring().byPhone().contains(anchor) && !isCalled(anchor);
+    }
+
+    /** The anchor's own date; T has the date of its evening; one that waits for a call has none. */
     public Optional<LocalDate> date(Anchor anchor) {
         if (anchor.equals(Anchor.T)) {
             return trigger.map(Trigger::evening);
         }
-        return Optional.ofNullable(plan.anchors().get(anchor)).map(Plan.Moment::date);
+        if (isWaiting(anchor)) {
+            return Optional.empty();
+        }
+        Optional<Plan.Moment> written = Optional.ofNullable(plan.anchors().get(anchor));
+        if (written.isEmpty() && protocol.anchoring().byPhone().contains(anchor)) {
+            return Optional.of(plan.called().get(lastCall(anchor)).at().date());
+        }
+        return written.map(moment -> counted(anchor, moment));
+    }
+
+    /** Cycle day 1 begins on the day after a full flow that begins at the clinic's cut-off hour or later. */
+    private LocalDate counted(Anchor anchor, Plan.Moment moment) {
+        boolean isLate = anchor.equals(Anchor.CD1)
+                && moment.time()
+                        .filter(time -> !time.isBefore(clinic.rules().cycleDayOneCutOff()))
+                        .isPresent();
+        return isLate ? moment.date().plusDays(1) : moment.date();
     }
 
     /** The date that a mark names, if its anchor has one. */
@@ -125,13 +160,32 @@ public final class Anchors {
         return Optional.of(((DayMark.Dated) mark).date());
     }
 
-    /** The date a mark names at the latest: an unknown T is one day after the most stimulation days. */
+    /**
+     * The date a mark names at the latest: an unknown T is one day after the most stimulation days. What hangs on an
+     * anchor that waits for a call is looked at no further than the day before the latest one it can have.
+     */
     public Optional<LocalDate> latestDate(DayMark mark) {
-        if (mark instanceof DayMark.FromAnchor counted && counted.from().equals(Anchor.T) && trigger.isEmpty()) {
-            return date(Anchor.S1)
-                    .map(first -> first.plusDays(protocol.stimulationDays().most() + (long) counted.daysAfter()));
+        if (mark instanceof DayMark.FromAnchor counted) {
+            if (counted.from().equals(Anchor.T) && trigger.isEmpty()) {
+                return isWaiting(Anchor.S1) ? dayBeforeLatest(Anchor.S1, 0) : latestTrigger(counted.daysAfter());
+            }
+            if (isWaiting(counted.from())) {
+                return dayBeforeLatest(counted.from(), Math.min(0, counted.daysAfter()));
+            }
         }
         return date(mark);
+    }
+
+    private Optional<LocalDate> latestTrigger(int daysAfter) {
+        return date(Anchor.S1)
+                .flatMap(first ->
+                        protocol.stimulationDays().map(days -> first.plusDays(days.most() + (long) daysAfter)));
+    }
+
+    private Optional<LocalDate> dayBeforeLatest(Anchor anchor, int daysAfter) {
+        return Optional.ofNullable(protocol.anchoring().atLatest().get(anchor))
+                .flatMap(this::date)
+                .map(latest -> latest.plusDays(daysAfter - 1L));
     }
 
     List<CourseDoubt> doubts() {

@@ -12,6 +12,8 @@ import java.util.Optional;
  *
  * @param doses of every medicine, in the order they are due; doses due together keep the order of the protocol
  * @param nextVisit the first visit on a date later than the day the issue was prepared
+ * @param waiting rows without days, because their anchor is told on the phone and was not yet
+ * @param start the anchor whose call starts the course
  * @param doubts what could not be dated
  */
 public record Course(
@@ -19,12 +21,16 @@ public record Course(
         List<DatedDose> doses,
         List<DatedVisit> visits,
         Optional<DatedVisit> nextVisit,
+        List<WaitingRow> waiting,
+        Anchor start,
         List<CourseDoubt> doubts) {
     public Course {
         Objects.requireNonNull(anchors, "anchors");
         doses = List.copyOf(doses);
         visits = List.copyOf(visits);
         Objects.requireNonNull(nextVisit, "nextVisit");
+        waiting = List.copyOf(waiting);
+        Objects.requireNonNull(start, "start");
         doubts = List.copyOf(doubts);
     }
 
@@ -38,7 +44,7 @@ public record Course(
 
     /** Whether the start was told to the patient; until then nothing in the packet is an instruction. */
     public boolean isStartCalled() {
-        return anchors.isCalled(Anchor.S1);
+        return anchors.isCalled(start);
     }
 
     public boolean isTriggerCalled() {

@@ -5,7 +5,8 @@ import cyclepacket.plan.DayMark;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
-import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.Refusal;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -24,42 +25,82 @@ final class CourseBuilder {
     private final Plan plan;
     private final Protocol protocol;
     private final Anchors anchors;
+    private final AmountLookup amounts;
     private final ZoneId home;
     private final Set<CourseDoubt> doubts = new LinkedHashSet<>();
     private final List<DatedDose> doses = new ArrayList<>();
+    private final List<WaitingRow> waiting = new ArrayList<>();
+    private Optional<LocalDate> provisionalFrom = Optional.empty();
 
     CourseBuilder(PlanFiles files) {
         this.files = files;
         plan = files.plan();
         protocol = files.protocol();
         anchors = Anchors.of(files);
+        amounts = new AmountLookup(plan, anchors);
         home = plan.patient().zone();
     }
 
     Course build() {
         doubts.addAll(anchors.doubts());
-        List<DatedVisit> visits = visits();
+        List<DatedVisit> visits = new VisitDates(files, anchors).visits();
         Optional<DatedVisit> next = visits.stream()
                 .filter(visit -> visit.date().isAfter(plan.prepared().on()))
                 .findFirst();
+        provisionalFrom = next.map(DatedVisit::date);
         for (int row = 0; row < protocol.rows().size(); row++) {
-            if (protocol.rows().get(row).isExact()) {
-                addExact(row);
-            } else {
-                addDaily(row, next.map(DatedVisit::date));
-            }
+            add(row, protocol.rows().get(row));
         }
         doses.sort(
                 Comparator.comparing((DatedDose dose) -> dose.at().toInstant()).thenComparingInt(DatedDose::row));
-        return new Course(anchors, doses, visits, next, List.copyOf(doubts));
+        return new Course(
+                anchors,
+                doses,
+                visits,
+                next,
+                List.copyOf(waiting),
+                protocol.anchoring().start(),
+                List.copyOf(doubts));
     }
 
-    private void addExact(int index) {
-        Protocol.Row row = protocol.rows().get(index);
-        boolean onTrigger = row.firstDay() instanceof DayMark.FromAnchor mark
-                && mark.from().equals(Anchor.T)
-                && mark.daysAfter() == 0;
-        if (!onTrigger) {
+    private void add(int index, Protocol.Row row) {
+        Optional<Anchor> waitsFor = row.firstDay().anchor().filter(anchors::isWaiting);
+        if (waitsFor.isPresent()) {
+            waiting.add(new WaitingRow(index, row.medicine(), waitsFor.get()));
+        } else if (row.isTrigger()) {
+            addTrigger(index, row);
+        } else if (row.isExact()) {
+            addFromInstant(index, row);
+        } else {
+            addDaily(index, row);
+        }
+    }
+
+    private void addTrigger(int index, Protocol.Row row) {
+        Duration after = row.pattern().hoursAfter().orElse(Duration.ZERO);
+        anchors.trigger().map(first -> first.after(after)).ifPresent(trigger -> {
+            LocalDate evening = trigger.evening();
+            amount(row, evening)
+                    .ifPresent(found -> doses.add(new DatedDose(
+                            evening,
+                            "T",
+                            row.medicine(),
+                            found.amount(),
+                            trigger.at(),
+                            true,
+                            !trigger.isCalled(),
+                            index,
+                            found.line())));
+        });
+    }
+
+    /** One dose at an anchor's own instant, or so many hours after it, or one every so many hours from it on. */
+    private void addFromInstant(int index, Protocol.Row row) {
+        boolean hasInstant = row.firstDay() instanceof DayMark.FromAnchor mark
+                && mark.daysAfter() == 0
+                && (mark.from().equals(Anchor.T)
+                        || protocol.anchoring().toTheMinute().contains(mark.from()));
+        if (!hasInstant) {
             doubts.add(new CourseDoubt(
                     CourseDoubt.Kind.EXACT_WITHOUT_TRIGGER,
                     false,
@@ -67,51 +108,66 @@ final class CourseBuilder {
                     row.firstDay().toString()));
             return;
         }
-        Optional<Trigger> trigger = anchors.trigger();
-        if (trigger.isEmpty()) {
+        Optional<ZonedDateTime> start = anchors.instant(row.firstDay().anchor().orElseThrow());
+        Optional<LocalDate> last = dated(row.lastDay());
+        if (start.isEmpty() || last.isEmpty()) {
             return;
         }
-        LocalDate evening = trigger.get().evening();
-        amountOn(row, evening)
-                .ifPresentOrElse(
-                        found -> doses.add(new DatedDose(
-                                evening,
-                                "T",
-                                row.medicine(),
-                                found.amount(),
-                                trigger.get().at(),
-                                true,
-                                !trigger.get().isCalled(),
-                                index,
-                                found.line())),
-                        () -> doubts.add(doseAbsent(row, evening)));
+        ZonedDateTime at = start.get().plus(row.pattern().hoursAfter().orElse(Duration.ZERO));
+        Optional<Duration> step = row.pattern().everyHours();
+        do {
+            addAt(index, row, at.toLocalDate(), at);
+            at = at.plus(step.orElse(Duration.ofDays(1)));
+        } while (step.isPresent() && !at.toLocalDate().isAfter(last.get()));
     }
 
-    private void addDaily(int index, Optional<LocalDate> provisionalFrom) {
-        Protocol.Row row = protocol.rows().get(index);
+    private void addDaily(int index, Protocol.Row row) {
         Optional<LocalDate> first = dated(row.firstDay());
         Optional<LocalDate> last = dated(row.lastDay());
-        LocalTime time = plan.times().get(row.time());
-        if (first.isEmpty() || last.isEmpty() || time == null) {
+        if (first.isEmpty() || last.isEmpty()) {
             return;
         }
-        for (LocalDate day = first.get(); !day.isAfter(last.get()); day = day.plusDays(1)) {
-            Optional<Amount> found = amountOn(row, day);
-            if (found.isEmpty()) {
-                doubts.add(doseAbsent(row, day));
-                continue;
+        int step = row.pattern().everyDays();
+        for (LocalDate day = first.get(); !day.isAfter(last.get()); day = day.plusDays(step)) {
+            for (String name : row.pattern().times()) {
+                LocalTime time = plan.times().get(name);
+                if (time != null) {
+                    addAt(index, row, day, clock(day, time, "/times/" + name));
+                }
             }
-            boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
-            doses.add(new DatedDose(
-                    day,
-                    dayName(day),
-                    row.medicine(),
-                    found.get().amount(),
-                    clock(day, time, home, "/times/" + row.time()),
+        }
+    }
+
+    private void addAt(int index, Protocol.Row row, LocalDate day, ZonedDateTime at) {
+        boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
+        amount(row, day)
+                .ifPresent(found -> doses.add(new DatedDose(
+                        day,
+                        dayName(day),
+                        row.medicine(),
+                        found.amount(),
+                        at,
+                        false,
+                        provisional,
+                        index,
+                        found.line())));
+    }
+
+    private Optional<AmountLookup.Amount> amount(Protocol.Row row, LocalDate day) {
+        try {
+            Optional<AmountLookup.Amount> found = amounts.on(row, day);
+            if (found.isEmpty()) {
+                doubts.add(
+                        new CourseDoubt(CourseDoubt.Kind.DOSE_ABSENT, true, "/doses", row.medicine() + " on " + day));
+            }
+            return found;
+        } catch (Refusal inexact) {
+            doubts.add(new CourseDoubt(
+                    CourseDoubt.Kind.HALF_INEXACT,
                     false,
-                    provisional,
-                    index,
-                    found.get().line()));
+                    "/rows/" + protocol.rows().indexOf(row) + "/half-from",
+                    row.medicine()));
+            return Optional.empty();
         }
     }
 
@@ -125,58 +181,24 @@ final class CourseBuilder {
         return date;
     }
 
-    private ZonedDateTime clock(LocalDate day, LocalTime time, ZoneId zone, String pointer) {
-        return LocalTimes.exact(day.atTime(time), zone, Optional.empty()).orElseGet(() -> {
+    private ZonedDateTime clock(LocalDate day, LocalTime time, String pointer) {
+        return LocalTimes.exact(day.atTime(time), home, Optional.empty()).orElseGet(() -> {
             doubts.add(new CourseDoubt(
-                    Anchors.kindOf(day.atTime(time), zone), true, pointer, day.atTime(time) + " in " + zone));
-            return ZonedDateTime.of(day, time, zone);
+                    Anchors.kindOf(day.atTime(time), home), true, pointer, day.atTime(time) + " in " + home));
+            return ZonedDateTime.of(day, time, home);
         });
     }
 
-    private static CourseDoubt doseAbsent(Protocol.Row row, LocalDate day) {
-        return new CourseDoubt(CourseDoubt.Kind.DOSE_ABSENT, true, "/doses", row.medicine() + " on " + day);
-    }
-
-    private record Amount(Dose amount, Optional<Integer> line) {}
-
-    /** The line with the latest date not after the day counts, wherever it stands in the file. */
-    private Optional<Amount> amountOn(Protocol.Row row, LocalDate day) {
-        List<Plan.DoseLine> lines = plan.doses().getOrDefault(row.medicine(), List.of());
-        Optional<Amount> best = row.amount().map(fixed -> new Amount(fixed, Optional.empty()));
-        Optional<LocalDate> bestFrom = Optional.empty();
-        for (int line = 0; line < lines.size(); line++) {
-            Optional<LocalDate> from = anchors.date(lines.get(line).from());
-            boolean applies = from.isPresent() && !from.get().isAfter(day);
-            if (applies && (bestFrom.isEmpty() || from.get().isAfter(bestFrom.get()))) {
-                bestFrom = from;
-                best = Optional.of(new Amount(lines.get(line).amount(), Optional.of(line)));
-            }
-        }
-        return best;
-    }
-
-    private List<DatedVisit> visits() {
-        List<DatedVisit> dated = new ArrayList<>();
-        for (int index = 0; index < protocol.visits().size(); index++) {
-            Protocol.Visit visit = protocol.visits().get(index);
-            Optional<LocalDate> date = anchors.date(visit.on());
-            if (date.isPresent()) {
-                ZonedDateTime at = LocalTimes.exact(
-                                date.get().atTime(visit.at()), files.clinic().zone(), Optional.empty())
-                        .orElse(ZonedDateTime.of(
-                                date.get(), visit.at(), files.clinic().zone()));
-                dated.add(new DatedVisit(date.get(), visit.on().toString(), at, visit.what()));
-            }
-        }
-        dated.sort(Comparator.comparing(DatedVisit::at));
-        return dated;
-    }
-
+    /** Counted from S1 where the day is not before it, else from the anchor that starts the course. */
     private String dayName(LocalDate day) {
-        return anchors.date(Anchor.S1)
-                .map(first -> ChronoUnit.DAYS.between(first, day))
-                .filter(count -> count >= 0)
-                .map(count -> "S" + (count + 1))
-                .orElse("");
+        for (Anchor anchor : List.of(Anchor.S1, protocol.anchoring().start())) {
+            Optional<Long> count = anchors.date(anchor)
+                    .map(first -> ChronoUnit.DAYS.between(first, day))
+                    .filter(days -> days >= 0);
+            if (count.isPresent()) {
+                return new DayMark.FromAnchor(anchor, Math.toIntExact(count.get())).toString();
+            }
+        }
+        return "";
     }
 }

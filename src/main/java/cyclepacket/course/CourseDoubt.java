@@ -30,7 +30,9 @@ public record CourseDoubt(Kind kind, boolean inPlan, String pointer, String subj
         OFFSET_WRONG,
         /** No dose line covers this day. */
         DOSE_ABSENT,
-        /** A row at an exact time hangs on something other than T. */
-        EXACT_WITHOUT_TRIGGER
+        /** A row at an exact time hangs on a day that has no instant. */
+        EXACT_WITHOUT_TRIGGER,
+        /** Half of an amount has too many decimals. */
+        HALF_INEXACT
     }
 }

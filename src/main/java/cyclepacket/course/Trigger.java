@@ -1,5 +1,6 @@
 package cyclepacket.course;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
@@ -17,6 +18,11 @@ public record Trigger(ZonedDateTime at, boolean isCalled) {
 
     public Trigger {
         Objects.requireNonNull(at, "at");
+    }
+
+    /** A later part of the same trigger, counted in elapsed hours. */
+    public Trigger after(Duration hours) {
+        return new Trigger(at.plus(hours), isCalled);
     }
 
     /** The evening that T-1 counts from: the day before for a time from 00:00 to 05:59. */

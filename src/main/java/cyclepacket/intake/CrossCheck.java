@@ -26,7 +26,10 @@ final class CrossCheck {
             return;
         }
         Set<String> needed = new LinkedHashSet<>();
-        protocol.at("rows").items().forEach(row -> row.at("at").text().value().ifPresent(needed::add));
+        for (Field row : protocol.at("rows").items()) {
+            row.at("at").text().value().ifPresent(needed::add);
+            row.at("at").items().forEach(name -> name.text().value().ifPresent(needed::add));
+        }
         needed.remove(Protocol.Row.EXACT);
         needed.removeAll(times.entries().keySet());
         for (String name : needed) {

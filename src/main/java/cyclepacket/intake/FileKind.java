@@ -1,11 +1,12 @@
 package cyclepacket.intake;
 
-/** The four kinds of file. */
+/** The five kinds of file. */
 enum FileKind {
     PLAN("plan"),
     CLINIC("clinic"),
     PROTOCOL("protocol"),
-    MEDICINE("medicine");
+    MEDICINE("medicine"),
+    SYRINGE("syringe");
 
     private final String word;
 

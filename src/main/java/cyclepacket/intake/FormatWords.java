@@ -9,9 +9,24 @@ import tools.jackson.databind.JsonNode;
 
 /** The sentence and the mend for each way in which a file can miss its schema. */
 final class FormatWords {
+    /** Keys that only a pen can have. */
+    private static final Set<String> PEN_KEYS =
+            Set.of("window", "dial", "needle", "prime", "gives", "opened", "opened-days");
+
     /** Facts of a product: a guess at one can hurt, so they have their own code and no suggested value. */
     private static final Set<String> PRODUCT_FACTS = Set.of(
             "hold",
+            "strength",
+            "mix",
+            "diluent",
+            "draw",
+            "volume",
+            "dilute",
+            "stock",
+            "taken",
+            "way",
+            "piece",
+            "oil",
             "window",
             "dial",
             "least",
@@ -93,11 +108,14 @@ final class FormatWords {
         List<String> names = Pointers.names(error.pointer());
         String key = names.get(names.size() - 1);
         Place place = sheet.placeOfKey(error.pointer());
-        return sheet.kind() == FileKind.MEDICINE
-                ? Finding.stop(
-                        "KEY-UNKNOWN", place, "only a cartridge-pen has the key " + key, "remove it, or mend form")
-                : Finding.stop(
-                        "KEY-UNKNOWN", place, key + " cannot stand beside on", "write on alone, or from and until");
+        if (sheet.kind() != FileKind.MEDICINE) {
+            return Finding.stop(
+                    "KEY-UNKNOWN", place, key + " cannot stand beside on", "write on alone, or from and until");
+        }
+        String wrong = PEN_KEYS.contains(key)
+                ? "only a cartridge-pen has the key " + key
+                : "a medicine of this form has no key " + key;
+        return Finding.stop("KEY-UNKNOWN", place, wrong, "remove it, or mend form");
     }
 
     private Finding wrongWord(FormatError error) {
@@ -109,7 +127,7 @@ final class FormatWords {
         String bare = sheet.at(error.pointer()).map(WrongType::written).orElse("");
         List<String> words = error.allowedWords();
         return Finding.stop(
-                "VALUE-WORD", place, written + " is not a word for this key", NearestName.mend(bare, words));
+                "VALUE-WORD", place, written + " is not a word for this key", NearestName.mendFromAll(bare, words));
     }
 
     private Finding outsideRange(FormatError error) {

@@ -1,5 +1,6 @@
 package cyclepacket.intake;
 
+import cyclepacket.plan.FormRules;
 import cyclepacket.plan.HouseRules;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -7,6 +8,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Builds the house rules of a clinic file. */
 final class HouseRulesBuilder {
@@ -32,6 +34,7 @@ final class HouseRulesBuilder {
         Part<HouseRules.SwabSkin> swabSkin = top.at("swab-skin").word(HouseRules.SwabSkin.class);
         Part<Map<String, String>> missed = top.at("missed").byName(Field::text);
         Part<Optional<String>> offTable = top.at("off-table").ifWritten(Field::text);
+        Part<FormRules> forms = forms();
         return Part.whole(
                 top,
                 () -> new HouseRules(
@@ -49,7 +52,15 @@ final class HouseRulesBuilder {
                         spareNeedles.get(),
                         swabSkin.get(),
                         missed.get(),
-                        offTable.get()));
+                        offTable.get(),
+                        forms.get()));
+    }
+
+    private Part<FormRules> forms() {
+        Part<Map<String, Integer>> vials = top.at("vials-per-diluent").byName(Field::count);
+        Part<List<Set<String>>> groups = top.at("one-syringe")
+                .each(group -> new Part<>(group.each(Field::text).value().map(Set::copyOf)));
+        return Part.whole(top, () -> new FormRules(vials.get(), groups.get()));
     }
 
     private static Part<HouseRules.SmallRemainder> smallRemainder(Field field) {

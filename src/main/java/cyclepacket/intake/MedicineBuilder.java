@@ -1,15 +1,17 @@
 package cyclepacket.intake;
 
 import cyclepacket.plan.Device;
-import cyclepacket.plan.Dial;
+import cyclepacket.plan.KeptVial;
 import cyclepacket.plan.Medicine;
+import cyclepacket.plan.StockVial;
+import cyclepacket.plan.Syringe;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseRange;
 import cyclepacket.quantity.DoseUnit;
-import cyclepacket.quantity.Length;
 import cyclepacket.quantity.Money;
 import cyclepacket.quantity.Refusal;
 import cyclepacket.quantity.TemperatureRange;
+import cyclepacket.quantity.Volume;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
@@ -22,9 +24,12 @@ final class MedicineBuilder {
 
     private final Field top;
     private final Amounts amounts;
+    private final Part<Syringe> syringe;
 
-    MedicineBuilder(Sheet sheet) {
+    /** @param syringe the empty syringe that the sheet names, if it names one */
+    MedicineBuilder(Sheet sheet, Part<Syringe> syringe) {
         this.top = sheet.top();
+        this.syringe = syringe;
         this.amounts = new Amounts(top.at("medicine").text().value().orElse("this medicine"), unit(sheet));
     }
 
@@ -38,11 +43,11 @@ final class MedicineBuilder {
         Part<String> name = top.at("name").text();
         Part<String> doorName = top.at("door-name").text();
         Part<String> purpose = top.at("purpose").text();
-        Part<Device> device = device();
+        Part<Device> device = new DeviceBuilder(top, amounts, syringe).device();
         Part<DoseUnit> unit = new Part<>(unit(top.sheet()));
         Part<String> route = top.at("route").text();
-        Part<Duration> hold = top.at("hold").parsed("VALUE-FORM", MedicineBuilder::hold);
-        Part<List<Medicine.Size>> sizes = sizes();
+        Part<Duration> hold = hold(top.at("hold"));
+        Part<List<Medicine.Size>> sizes = sizes(device);
         Part<Optional<Medicine.DailyLimit>> daily = top.at("daily").ifWritten(this::daily);
         Part<Optional<Duration>> mostHours = top.at("most-hours-between").ifWritten(Calendar::hours);
         Part<Medicine.Storage> store = store(top.at("store"));
@@ -68,47 +73,10 @@ final class MedicineBuilder {
                         source.get()));
     }
 
-    private Part<Device> device() {
-        if (!isPen()) {
-            return new Part<>(top.at("form").text().value().map(form -> new Device.ReadySyringe()));
-        }
-        Part<Device.Window> window = top.at("window").word(Device.Window.class);
-        Part<Dial> dial = dial(top.at("dial"));
-        Part<Device.Needle> needle = needle(top.at("needle"));
-        Part<Device.Prime> prime = new Part<>(top.at("prime").text().value().map(MedicineBuilder::prime));
-        Part<Integer> openedDays = top.at("store").at("opened-days").count();
-        return Part.whole(
-                top,
-                () -> new Device.CartridgePen(window.get(), dial.get(), needle.get(), prime.get(), openedDays.get()));
-    }
-
-    private boolean isPen() {
-        return top.at("form").text().value().filter("cartridge-pen"::equals).isPresent();
-    }
-
-    private Part<Dial> dial(Field dial) {
-        Part<Dose> least = amounts.read(dial.at("least"));
-        Part<Dose> step = amounts.read(dial.at("step"));
-        Part<Dose> most = amounts.read(dial.at("most"));
-        return Part.whole(dial, () -> new Dial(least.get(), step.get(), most.get()));
-    }
-
-    private static Part<Device.Needle> needle(Field needle) {
-        Part<Integer> gauge = needle.at("gauge").count();
-        Part<Length> length = needle.at("length").parsed("VALUE-FORM", Length::parse);
-        return Part.whole(needle, () -> new Device.Needle(gauge.get(), length.get()));
-    }
-
-    private static Device.Prime prime(String words) {
-        return words.equals(Device.Prime.EACH_INJECTION.words())
-                ? Device.Prime.EACH_INJECTION
-                : Device.Prime.EACH_NEW_CARTRIDGE;
-    }
-
-    private Part<List<Medicine.Size>> sizes() {
+    private Part<List<Medicine.Size>> sizes(Part<Device> device) {
         Set<Dose> seen = new HashSet<>();
         return top.at("sizes").each(line -> {
-            Part<Medicine.Size> size = size(line);
+            Part<Medicine.Size> size = size(line, device.value().flatMap(Device::stockVial));
             size.value()
                     .filter(s -> !seen.add(s.label()))
                     .ifPresent(s -> line.at("label")
@@ -120,13 +88,30 @@ final class MedicineBuilder {
         });
     }
 
-    private Part<Medicine.Size> size(Field line) {
+    private Part<Medicine.Size> size(Field line, Optional<StockVial> vial) {
         Part<Dose> label = amounts.read(line.at("label"));
-        Part<DoseRange> gives = isPen()
+        vial.ifPresent(kind -> label.value().ifPresent(amount -> agreesWithStrength(line, kind, amount)));
+        Part<DoseRange> gives = DeviceBuilder.isPen(top)
                 ? amounts.range(line.at("gives"))
                 : new Part<>(label.value().map(DoseRange::exactly));
         Part<Optional<Money>> price = line.at("price").ifWritten(p -> p.attempt("VALUE-RANGE", p.number(), Money::of));
         return Part.whole(line, () -> new Medicine.Size(label.get(), gives.get(), price.get()));
+    }
+
+    /** Amount, volume and strength say the same thing twice, so that one moved point shows. */
+    private static void agreesWithStrength(Field line, StockVial vial, Dose label) {
+        Optional<Volume> written = vial instanceof KeptVial kept
+                ? Optional.of(kept.diluent())
+                : DeviceBuilder.volume(line.at("volume")).value();
+        Optional<Dose> held = written.flatMap(vial.strength()::doseIn);
+        if (written.isPresent() && !held.equals(Optional.of(label))) {
+            line.at("label")
+                    .stop(
+                            "STRENGTH-DIFFERS",
+                            written.get() + " at " + vial.strength() + " is "
+                                    + held.map(Dose::toString).orElse("no exact amount") + ", not " + label,
+                            "copy amount, volume and strength from the label again; a point may have moved");
+        }
     }
 
     private Part<Medicine.DailyLimit> daily(Field daily) {
@@ -143,6 +128,11 @@ final class MedicineBuilder {
 
     private static Part<TemperatureRange> temperature(Field field) {
         return field.parsed("VALUE-FORM", TemperatureRange::parse);
+    }
+
+    /** What is taken without a needle holds nothing; the schema asks for it everywhere else. */
+    private static Part<Duration> hold(Field field) {
+        return field.isWritten() ? field.parsed("VALUE-FORM", MedicineBuilder::hold) : Part.of(Duration.ZERO);
     }
 
     static Duration hold(String text) {

@@ -34,6 +34,18 @@ final class NearestName {
         return known.isEmpty() || known.size() > MOST_CHOICES ? "remove it" : choices(known);
     }
 
+    /** The same for words that are few enough to read them all, however many they are. */
+    static String mendFromAll(String written, Collection<String> known) {
+        return of(written, known).map(near -> "did you mean " + near + "?").orElseGet(() -> choices(known));
+    }
+
+    /** The same for the files of a folder; a long list of them is not read out. */
+    static String mendFromFolder(String written, Collection<String> known, String folder) {
+        return known.size() > MOST_CHOICES && of(written, known).isEmpty()
+                ? "look into " + folder + " for the right name"
+                : mend(written, known);
+    }
+
     /** For example {@code use one of equal, full-dial-first}. */
     static String choices(Collection<String> known) {
         return (known.size() == 1 ? "use " : "use one of ") + String.join(", ", known);

@@ -2,6 +2,7 @@ package cyclepacket.intake;
 
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
+import cyclepacket.plan.Syringe;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,7 +67,7 @@ final class OpenFiles {
                     "PROTOCOL-UNKNOWN",
                     "there is no protocol " + Characters.quoted(id.get()) + " in "
                             + PlanFolder.shown(folder.protocols()),
-                    NearestName.mend(id.get(), known));
+                    NearestName.mendFromFolder(id.get(), known, PlanFolder.shown(folder.protocols())));
             return Optional.empty();
         }
         Optional<Sheet> protocol = openIfThere(FileKind.PROTOCOL, folder.protocol(id.get()));
@@ -87,6 +88,7 @@ final class OpenFiles {
     Shelf shelf(Optional<Sheet> protocol) throws IOException {
         TreeSet<String> known = PlanFolder.names(folder.medicines());
         Shelf shelf = new Shelf();
+        Rack rack = new Rack();
         for (Map.Entry<String, Mention> first : Mention.firsts(plan, protocol).entrySet()) {
             String id = first.getKey();
             if (!id.matches(ID) || !known.contains(id)) {
@@ -95,16 +97,51 @@ final class OpenFiles {
                                 "MEDICINE-UNKNOWN",
                                 "there is no medicine " + Characters.quoted(id) + " in "
                                         + PlanFolder.shown(folder.medicines()),
-                                NearestName.mend(id, known));
+                                NearestName.mendFromFolder(id, known, PlanFolder.shown(folder.medicines())));
                 continue;
             }
             openIfThere(FileKind.MEDICINE, folder.medicine(id)).ifPresent(sheet -> {
                 nameAgrees(sheet.top().at("medicine"), id);
-                shelf.put(id, sheet);
+                shelf.put(id, sheet, rack.syringe(sheet.top().at("draw").at("syringe")));
             });
         }
         houseRulesNameMedicines(known);
         return shelf;
+    }
+
+    /** The syringe files that medicines name; each is opened once. */
+    private final class Rack {
+        private final TreeSet<String> known;
+        private final Map<String, Part<Syringe>> read = new LinkedHashMap<>();
+
+        private Rack() throws IOException {
+            known = PlanFolder.names(folder.syringes());
+        }
+
+        private Part<Syringe> syringe(Field named) {
+            Optional<String> id = named.text().value();
+            if (id.isEmpty()) {
+                return Part.absent();
+            }
+            if (!id.get().matches(ID) || !known.contains(id.get())) {
+                named.stop(
+                        "SYRINGE-UNKNOWN",
+                        "there is no syringe " + Characters.quoted(id.get()) + " in "
+                                + PlanFolder.shown(folder.syringes()),
+                        NearestName.mendFromFolder(id.get(), known, PlanFolder.shown(folder.syringes())));
+                return Part.absent();
+            }
+            return read.computeIfAbsent(id.get(), this::open);
+        }
+
+        private Part<Syringe> open(String id) {
+            Optional<Sheet> sheet = openIfThere(FileKind.SYRINGE, folder.syringe(id));
+            if (sheet.isEmpty() || sheet.get().root().isEmpty()) {
+                return Part.absent();
+            }
+            nameAgrees(sheet.get().top().at("syringe"), id);
+            return new SyringeBuilder(sheet.get()).syringe();
+        }
     }
 
     /** A rule under a misspelt name would be a rule that nobody sees. */
@@ -112,7 +149,7 @@ final class OpenFiles {
         for (Sheet sheet : sheets()) {
             if (sheet.kind() == FileKind.CLINIC) {
                 Map<String, Field> named = new LinkedHashMap<>();
-                for (String rule : List.of("trigger-evening", "missed")) {
+                for (String rule : List.of("trigger-evening", "missed", "vials-per-diluent")) {
                     sheet.top().at("house-rules").at(rule).entries().forEach((id, field) -> {
                         if (!known.contains(id)) {
                             named.put(id, field);
@@ -122,7 +159,7 @@ final class OpenFiles {
                 named.forEach((id, field) -> field.stopAtKey(
                         "MEDICINE-UNKNOWN",
                         "there is no medicine " + Characters.quoted(id) + " in " + PlanFolder.shown(folder.medicines()),
-                        NearestName.mend(id, known)));
+                        NearestName.mendFromFolder(id, known, PlanFolder.shown(folder.medicines()))));
             }
         }
     }

@@ -36,6 +36,14 @@ final class PlanFolder {
         return medicines().resolve(id + ENDING);
     }
 
+    Path syringe(String id) {
+        return syringes().resolve(id + ENDING);
+    }
+
+    Path syringes() {
+        return above.resolve("syringes");
+    }
+
     Path protocols() {
         return above.resolve("protocols");
     }

@@ -1,7 +1,9 @@
 package cyclepacket.intake;
 
 import cyclepacket.plan.Anchor;
+import cyclepacket.plan.Anchoring;
 import cyclepacket.plan.DayMark;
+import cyclepacket.plan.Pattern;
 import cyclepacket.plan.Protocol;
 import cyclepacket.quantity.Dose;
 import java.time.Duration;
@@ -28,7 +30,10 @@ final class ProtocolBuilder {
         Part<String> title = top.at("title").text();
         Part<Map<Anchor, String>> meanings = meanings(top.at("anchors"));
         Part<Map<Anchor, Duration>> triggerBefore = triggerBefore(top.at("anchors"));
-        Part<Protocol.StimulationDays> days = stimulationDays(top.at("stimulation-days"));
+        Part<Optional<Protocol.StimulationDays>> days =
+                top.at("stimulation-days").ifWritten(ProtocolBuilder::stimulationDays);
+        Part<Anchoring> anchoring = new AnchoringBuilder(top, anchors).anchoring();
+        Part<Optional<Protocol.Aim>> aim = top.at("aim").ifWritten(field -> field.word(Protocol.Aim.class));
         Part<List<Protocol.Row>> rows = top.at("rows").each(this::row);
         Part<List<Protocol.Visit>> visits = top.at("visits").each(this::visit);
         return Part.whole(
@@ -40,7 +45,9 @@ final class ProtocolBuilder {
                         triggerBefore.get(),
                         days.get(),
                         rows.get(),
-                        visits.get()));
+                        visits.get(),
+                        anchoring.get(),
+                        aim.get().orElse(Protocol.Aim.TRANSFER)));
     }
 
     private static Part<Map<Anchor, String>> meanings(Field group) {
@@ -94,17 +101,42 @@ final class ProtocolBuilder {
         Part<String> medicine = line.at("medicine").text();
         Part<DayMark> first = anchors.day(line.at(isOneDay ? "on" : "from"));
         Part<DayMark> last = isOneDay ? first : anchors.day(line.at("until"));
-        Part<String> time = line.at("at").text();
+        Part<Pattern> pattern = pattern(line);
         Amounts amounts = shelf.amounts(medicine.value().orElse(""));
         Part<Optional<Dose>> amount = line.at("amount").ifWritten(amounts::read);
         return Part.whole(
-                line, () -> new Protocol.Row(medicine.get(), first.get(), last.get(), time.get(), amount.get()));
+                line, () -> new Protocol.Row(medicine.get(), first.get(), last.get(), pattern.get(), amount.get()));
+    }
+
+    private Part<Pattern> pattern(Field line) {
+        Part<List<String>> times = times(line.at("at"));
+        Part<Optional<Integer>> everyDays = line.at("every-days").ifWritten(Field::count);
+        Part<Optional<Duration>> everyHours = line.at("every-hours").ifWritten(Calendar::hours);
+        Part<Optional<DayMark>> halfFrom = line.at("half-from").ifWritten(anchors::day);
+        Part<Optional<Duration>> hoursAfter = line.at("hours-after").ifWritten(Calendar::hours);
+        Part<Optional<String>> stopRule = line.at("stop-rule").ifWritten(Field::text);
+        return Part.whole(
+                line,
+                () -> new Pattern(
+                        times.get(),
+                        everyDays.get().orElse(1),
+                        everyHours.get(),
+                        halfFrom.get(),
+                        hoursAfter.get(),
+                        stopRule.get()));
+    }
+
+    private static Part<List<String>> times(Field at) {
+        return at.tree().filter(Tree.Sequence.class::isInstance).isPresent()
+                ? at.each(Field::text)
+                : new Part<>(at.text().value().map(List::of));
     }
 
     private Part<Protocol.Visit> visit(Field line) {
         Part<DayMark> on = anchors.day(line.at("on"));
-        Part<LocalTime> at = Calendar.time(line.at("at"));
+        Part<Optional<LocalTime>> at = line.at("at").ifWritten(Calendar::time);
+        Part<Optional<Duration>> hoursAfter = line.at("hours-after").ifWritten(Calendar::hours);
         Part<String> what = line.at("what").text();
-        return Part.whole(line, () -> new Protocol.Visit(on.get(), at.get(), what.get()));
+        return Part.whole(line, () -> new Protocol.Visit(on.get(), at.get(), hoursAfter.get(), what.get()));
     }
 }

@@ -1,6 +1,7 @@
 package cyclepacket.intake;
 
 import cyclepacket.plan.Medicine;
+import cyclepacket.plan.Syringe;
 import cyclepacket.quantity.Dose;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,10 +13,11 @@ final class Shelf {
     private final Map<String, Sheet> sheets = new LinkedHashMap<>();
     private final Map<String, Medicine> medicines = new LinkedHashMap<>();
 
-    void put(String id, Sheet sheet) {
+    /** @param syringe the empty syringe that the sheet names, if it names one */
+    void put(String id, Sheet sheet, Part<Syringe> syringe) {
         sheets.put(id, sheet);
         if (sheet.root().isPresent()) {
-            new MedicineBuilder(sheet).medicine().value().ifPresent(medicine -> medicines.put(id, medicine));
+            new MedicineBuilder(sheet, syringe).medicine().value().ifPresent(medicine -> medicines.put(id, medicine));
         }
     }
 

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param setting on which setting of the evening, from 1
  * @param draw that setting's place among all settings, from 0
  * @param isCertain whether every content it can have ends it on this evening
- * @param owed what the next container must still give; empty when it is left because of its in-use days
+ * @param owed what the next container must still give; empty when the next container gives the whole dose
  * @param isRead whether the record says so
  */
 public record DayChange(
@@ -23,6 +23,8 @@ public record DayChange(
     /** Why a container ends. */
     public enum Cause {
         EMPTY,
-        IN_USE_LIMIT
+        IN_USE_LIMIT,
+        /** A vial holds less than the whole next dose; its rest is not drawn. */
+        TOO_LITTLE_LEFT
     }
 }

@@ -141,7 +141,7 @@ final class DrawBuilder {
             }
         }
         Dose before = total;
-        total = total.plus(amount);
+        total = total.plus(usedUpBy(amount));
         Dose none = Dose.zero(medicine.unit());
         draws.add(new Draw(
                 day, number, amount, before, total, Optional.empty(), Optional.empty(), false, List.of(), none));
@@ -205,6 +205,13 @@ final class DrawBuilder {
                 setting.unknown());
     }
 
+    /** What a dose takes out of the stock: part vials that are mixed, and part pieces that are not halved, count whole. */
+    private Dose usedUpBy(Dose amount) {
+        boolean isWhole = medicine.device().mixedVial().isPresent()
+                || medicine.device().taken().filter(taken -> !taken.halves()).isPresent();
+        return isWhole ? amount.toMultipleOf(medicine.sizes().get(0).label(), java.math.RoundingMode.CEILING) : amount;
+    }
+
     private Draw syringeDraw(int index, RecordLine line, Optional<Dose> order) {
         Dose none = Dose.zero(medicine.unit());
         boolean unknown = line.given() instanceof Given.Unknown;
@@ -216,7 +223,7 @@ final class DrawBuilder {
             doubt(RecordDoubt.Kind.WINDOW_OFF_DIAL, index, line.windows().get(0).toString());
         }
         // A syringe that was begun is used up, however little of it reached the patient.
-        Dose used = amount.isZero() ? amount : amount.max(order.orElse(amount));
+        Dose used = amount.isZero() ? amount : usedUpBy(amount.max(order.orElse(amount)));
         Dose after = total.plus(used).plus(line.lost().orElse(none));
         return new Draw(
                 line.date(),

@@ -8,6 +8,7 @@ import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Medicine;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.RecordLine;
+import cyclepacket.plan.StockVial;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseUnit;
 import java.time.LocalDate;
@@ -48,10 +49,28 @@ final class LedgerBuilder {
 
     MedicineLedger build() {
         Optional<CartridgePen> pen = medicine.device().pen();
+        Optional<StockVial> vial = medicine.device().stockVial();
+        if (vial.isPresent()) {
+            return ofVials(new VialLedger(vial.get(), rules.inUseDayOne(), containers, drawn.draws()));
+        }
         return pen.isPresent() ? ofPen(pen.get()) : ofSingleDoses();
     }
 
-    /** Syringes are used one a dose; none ends in mid-dose. */
+    private MedicineLedger ofVials(VialLedger vials) {
+        List<LedgerDay> days = drawn.evenings().stream()
+                .map(evening -> new LedgerDay(evening, vials.changesOn(evening.date())))
+                .toList();
+        return new MedicineLedger(
+                medicine,
+                days,
+                vials.lines(),
+                drawn.draws(),
+                Covered.of(drawn.evenings(), drawn.draws(), vials.total(), vials.total()),
+                List.of(),
+                drawn.doubts());
+    }
+
+    /** Syringes, mixed vials and what is taken are used up dose by dose; none ends in mid-dose. */
     private MedicineLedger ofSingleDoses() {
         List<LedgerDay> days = drawn.evenings().stream()
                 .map(evening -> new LedgerDay(evening, List.of()))

@@ -31,12 +31,14 @@ final class SecondLook {
     private final PlanFiles files;
     private final Plan plan;
     private final Anchors anchors;
+    private final Anchor first;
     private final List<Question> questions = new ArrayList<>();
 
     private SecondLook(PlanFiles files, Course course) {
         this.files = files;
         plan = files.plan();
         anchors = course.anchors();
+        first = course.start();
     }
 
     /** Every question for this plan, in the order of a navigator's papers. */
@@ -68,9 +70,11 @@ final class SecondLook {
     }
 
     private void start() {
-        Optional<LocalDate> start = anchors.date(Anchor.S1);
-        start.ifPresent(day ->
-                ask("Start date, S1 (year-month-day)", "the start date", answer -> answer.equals(day.toString())));
+        Optional<LocalDate> start = anchors.date(first);
+        start.ifPresent(day -> ask(
+                "Start date, " + first + " (year-month-day)",
+                "the start date",
+                answer -> answer.equals(day.toString())));
     }
 
     /** The line in force on the day of preparing, and every later one. */

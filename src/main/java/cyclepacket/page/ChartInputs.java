@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Section 2 of the chart copy: the doses in force, the stock and the record, as they were told. */
 final class ChartInputs {
@@ -63,9 +64,11 @@ final class ChartInputs {
                         row.lastDay().toString());
         String time = row.isExact()
                 ? words.text("doses.exact")
-                : Optional.ofNullable(plan.times().get(row.time()))
-                        .map(words::time)
-                        .orElse(row.time());
+                : row.pattern().times().stream()
+                        .map(name -> Optional.ofNullable(plan.times().get(name))
+                                .map(words::time)
+                                .orElse(name))
+                        .collect(Collectors.joining("\n"));
         if (row.amount().isPresent()) {
             table.row(
                     name(source, medicine),

@@ -70,7 +70,12 @@ public final class LedgerTable {
     private static String words(DayChange change, boolean isSplit) {
         String chance = change.isRead() ? "ended" : change.isCertain() ? "expect" : "maybe";
         String where = isSplit ? ", injection " + change.setting() : "";
-        String owed = change.owed().map(LedgerTable::owed).orElse("past its in-use days, left with its rest");
+        String owed = change.owed()
+                .map(LedgerTable::owed)
+                .orElse(
+                        change.cause() == DayChange.Cause.TOO_LITTLE_LEFT
+                                ? "holds less than this dose, left with its rest"
+                                : "past its in-use days, left with its rest");
         return "box " + change.leaving() + " " + chance + where + ": " + owed;
     }
 

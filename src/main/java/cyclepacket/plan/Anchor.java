@@ -13,6 +13,7 @@ public record Anchor(String code) {
     private static final Pattern FORM = Pattern.compile("[A-Z]{1,3}1?");
 
     public static final Anchor S1 = new Anchor("S1");
+    public static final Anchor CD1 = new Anchor("CD1");
     public static final Anchor T = new Anchor("T");
     public static final Anchor R = new Anchor("R");
 

@@ -5,12 +5,43 @@ import java.util.Objects;
 import java.util.Optional;
 
 /** What a person holds in the hand, with the facts that this form needs; absent facts are refused when the file is read. */
-public sealed interface Device {
+public sealed interface Device
+        permits Device.CartridgePen, Device.ReadySyringe, DisposablePen, MixedVial, StockVial, Taken {
     /** The word of the file format for this form. */
     String word();
 
     /** The pen, if this is one. */
     Optional<CartridgePen> pen();
+
+    /** The ready syringe, if this is one. */
+    default Optional<ReadySyringe> readySyringe() {
+        return Optional.empty();
+    }
+
+    /** The vial that is mixed for one injection, if this is one. */
+    default Optional<MixedVial> mixedVial() {
+        return Optional.empty();
+    }
+
+    /** The vial that holds several doses, if this is one. */
+    default Optional<StockVial> stockVial() {
+        return Optional.empty();
+    }
+
+    /** What is taken without a needle, if this is it. */
+    default Optional<Taken> taken() {
+        return Optional.empty();
+    }
+
+    /** Days an opened container may be used, where it can be used more than once. */
+    default Optional<Integer> daysOnceOpened() {
+        return pen().map(CartridgePen::openedDays).or(() -> stockVial().map(StockVial::openedDays));
+    }
+
+    /** The empty syringe that a dose is drawn into, if there is one. */
+    default Optional<Syringe> emptySyringe() {
+        return mixedVial().map(MixedVial::syringe).or(() -> stockVial().map(StockVial::syringe));
+    }
 
     /**
      * A pen that takes cartridges.
@@ -41,8 +72,27 @@ public sealed interface Device {
         }
     }
 
-    /** A syringe that is filled when it is bought and is used once. */
-    record ReadySyringe() implements Device {
+    /**
+     * A syringe that is filled when it is bought and is used once.
+     *
+     * @param bubble what its leaflet says of the air bubble; empty when the file does not say
+     * @param keepDark whether it must be kept from light
+     */
+    record ReadySyringe(Optional<Bubble> bubble, boolean keepDark) implements Device {
+        public ReadySyringe {
+            Objects.requireNonNull(bubble, "bubble");
+        }
+
+        /** A syringe whose file says nothing of bubble and light. */
+        public ReadySyringe() {
+            this(Optional.empty(), false);
+        }
+
+        @Override
+        public Optional<ReadySyringe> readySyringe() {
+            return Optional.of(this);
+        }
+
         @Override
         public String word() {
             return "ready-syringe";
@@ -52,6 +102,13 @@ public sealed interface Device {
         public Optional<CartridgePen> pen() {
             return Optional.empty();
         }
+    }
+
+    /** What is done with the air bubble of a ready syringe. */
+    enum Bubble {
+        /** It stays in: it follows the medicine into the needle, so that none of the dose is left behind. */
+        LEAVE,
+        PUSH_OUT
     }
 
     /** What the number means when a pen stops before the whole dose is out. */

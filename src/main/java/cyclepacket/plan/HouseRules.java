@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param callThresholds numbers for the when-to-call page, for example {@code fever}
  * @param missed what the packet says of a missed dose, by medicine, in the clinic's own words
  * @param offTable what to do on an evening, or with a number, that the page does not list; empty means the packet's own line
+ * @param forms what is decided about vials and syringes
  */
 public record HouseRules(
         SplitDose splitDose,
@@ -35,7 +36,44 @@ public record HouseRules(
         int spareNeedles,
         SwabSkin swabSkin,
         Map<String, String> missed,
-        Optional<String> offTable) {
+        Optional<String> offTable,
+        FormRules forms) {
+    /** Rules of a clinic file that says nothing of vials. */
+    public HouseRules(
+            SplitDose splitDose,
+            BetweenMarks betweenMarks,
+            InUseDayOne inUseDayOne,
+            SmallRemainder smallRemainder,
+            LeadHours triggerLead,
+            LocalTime noCallBy,
+            Map<String, String> triggerEvening,
+            boolean chainPartUsed,
+            List<String> mayCallDoses,
+            LocalTime cycleDayOneCutOff,
+            Map<String, String> callThresholds,
+            int spareNeedles,
+            SwabSkin swabSkin,
+            Map<String, String> missed,
+            Optional<String> offTable) {
+        this(
+                splitDose,
+                betweenMarks,
+                inUseDayOne,
+                smallRemainder,
+                triggerLead,
+                noCallBy,
+                triggerEvening,
+                chainPartUsed,
+                mayCallDoses,
+                cycleDayOneCutOff,
+                callThresholds,
+                spareNeedles,
+                swabSkin,
+                missed,
+                offTable,
+                FormRules.none());
+    }
+
     public HouseRules {
         Objects.requireNonNull(splitDose, "splitDose");
         Objects.requireNonNull(betweenMarks, "betweenMarks");
@@ -50,6 +88,7 @@ public record HouseRules(
         Objects.requireNonNull(swabSkin, "swabSkin");
         missed = InFileOrder.copyOf(missed);
         Objects.requireNonNull(offTable, "offTable");
+        Objects.requireNonNull(forms, "forms");
         if (spareNeedles < 0 || spareNeedles > 50) {
             throw new Refusal("spare-needles is from 0 to 50", "write how many needles to add");
         }

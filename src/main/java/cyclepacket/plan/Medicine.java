@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param id the name that plans and protocols use, for example {@code fsh-pen}
  * @param name the generic (INN) name
  * @param doorName what the door page calls it; says nothing of its purpose
- * @param hold how long to hold after the injection, 1 to 60 seconds
+ * @param hold how long to hold after the injection, 1 to 60 seconds; zero for what is taken without a needle
  * @param exactTime true when it is given at an exact minute
  * @param mostHoursBetween elapsed hours that two doses may lie apart, if the product sets a limit
  * @param contains things some people avoid, for example {@code latex}
@@ -57,6 +57,16 @@ public record Medicine(
         if (sizes.isEmpty()) {
             throw new Refusal("a medicine has at least one size", "add a line under sizes");
         }
+    }
+
+    /** Whether it is injected into a muscle; every other injection goes under the skin. */
+    public boolean isIntoMuscle() {
+        return route.equals("into muscle");
+    }
+
+    /** Whether a needle gives it. */
+    public boolean isInjected() {
+        return device.taken().isEmpty();
     }
 
     /** The size that is sold under this label. */

@@ -65,6 +65,22 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
                 unit);
     }
 
+    /**
+     * The same amount in another unit. Milligrams and micrograms convert; units convert to nothing but units.
+     *
+     * @throws UnitClash if the two units measure different things
+     * @throws Refusal if it would have more than three decimals
+     */
+    public Dose in(DoseUnit other) {
+        if (unit == other) {
+            return this;
+        }
+        if (unit == DoseUnit.UNITS || other == DoseUnit.UNITS) {
+            throw new UnitClash(this, zero(other));
+        }
+        return of(unit == DoseUnit.MG ? number().movePointRight(3) : number().movePointLeft(3), other);
+    }
+
     public static Dose zero(DoseUnit unit) {
         return new Dose(0, unit);
     }
@@ -91,6 +107,14 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
 
     public Dose times(int count) {
         return new Dose(Math.multiplyExact(milliUnits, count), unit);
+    }
+
+    /** @throws Refusal if it would have more than three decimals */
+    public Dose half() {
+        if (milliUnits % 2 != 0) {
+            throw new Refusal("half of " + this + " has more than three decimals", "write the amount out");
+        }
+        return new Dose(milliUnits / 2, unit);
     }
 
     public Dose min(Dose other) {

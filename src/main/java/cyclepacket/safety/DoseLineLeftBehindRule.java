@@ -1,7 +1,6 @@
 package cyclepacket.safety;
 
 import cyclepacket.finding.Finding;
-import cyclepacket.plan.Anchor;
 import cyclepacket.plan.DayMark;
 import cyclepacket.plan.Plan;
 import java.time.LocalDate;
@@ -16,7 +15,7 @@ final class DoseLineLeftBehindRule extends Rule {
     @Override
     List<Finding> findings(ComputedPlan plan) {
         List<Plan.Call> starts = plan.plan().called().stream()
-                .filter(call -> call.anchor().equals(Anchor.S1))
+                .filter(call -> call.anchor().equals(plan.course().start()))
                 .toList();
         boolean hasMoved =
                 starts.stream().map(call -> call.at().date()).distinct().count() > 1;

@@ -17,7 +17,7 @@ final class DoseNotASizeRule extends Rule {
         List<Finding> found = new ArrayList<>();
         for (OrderedAmount ordered : OrderedAmount.all(plan)) {
             Medicine medicine = ordered.medicine();
-            boolean isSyringe = medicine.device().pen().isEmpty();
+            boolean isSyringe = medicine.device().readySyringe().isPresent();
             if (isSyringe && medicine.sizeLabelled(ordered.amount()).isEmpty()) {
                 String sizes = medicine.sizes().stream()
                         .map(size -> size.label().toString())

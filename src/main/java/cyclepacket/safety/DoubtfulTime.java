@@ -9,6 +9,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A local time that a zone's clocks do not show exactly once, with the node that wrote it. */
 record DoubtfulTime(Place place, LocalDateTime local, ZoneId zone) {
@@ -23,13 +24,18 @@ record DoubtfulTime(Place place, LocalDateTime local, ZoneId zone) {
         List<Protocol.Visit> visits = plan.protocol().visits();
         for (int index = 0; index < visits.size(); index++) {
             Place place = plan.inProtocol("/visits/" + index + "/at");
-            LocalTime at = visits.get(index).at();
-            plan.course().anchors().date(visits.get(index).on()).ifPresent(day -> {
-                if (LocalTimes.shown(day.atTime(at), plan.clinic().zone()) == shown) {
-                    all.add(new DoubtfulTime(
-                            place, day.atTime(at), plan.clinic().zone()));
-                }
-            });
+            Optional<LocalTime> clock = visits.get(index).at();
+            plan.course()
+                    .anchors()
+                    .date(visits.get(index).on())
+                    .filter(day -> clock.isPresent())
+                    .ifPresent(day -> {
+                        LocalTime at = clock.orElseThrow();
+                        if (LocalTimes.shown(day.atTime(at), plan.clinic().zone()) == shown) {
+                            all.add(new DoubtfulTime(
+                                    place, day.atTime(at), plan.clinic().zone()));
+                        }
+                    });
         }
         return all;
     }

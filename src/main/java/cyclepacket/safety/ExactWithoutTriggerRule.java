@@ -4,7 +4,7 @@ import cyclepacket.course.CourseDoubt;
 import cyclepacket.finding.Finding;
 import java.util.List;
 
-/** A row at an exact time hangs on T and on nothing else. */
+/** A row at an exact time hangs on T, or on an anchor that the protocol counts to the minute. */
 final class ExactWithoutTriggerRule extends Rule {
     ExactWithoutTriggerRule() {
         super("EXACT-WITHOUT-TRIGGER", Sums.TOUCHED);

@@ -33,9 +33,9 @@ record OpenedStock(Medicine medicine, int index, Plan.Stock stock) {
     /** The last day it may be used by the clinic's count; empty without an opening date or a limit. */
     Optional<LocalDate> lastUsable(HouseRules.InUseDayOne dayOne) {
         return stock.opened()
-                .flatMap(opened -> medicine.device().pen().map(pen -> switch (dayOne) {
-                    case FIRST_USE -> opened.plusDays(pen.openedDays() - 1L);
-                    case DAY_AFTER -> opened.plusDays(pen.openedDays());
+                .flatMap(opened -> medicine.device().daysOnceOpened().map(days -> switch (dayOne) {
+                    case FIRST_USE -> opened.plusDays(days - 1L);
+                    case DAY_AFTER -> opened.plusDays(days);
                 }));
     }
 }

@@ -1,5 +1,6 @@
 package cyclepacket.safety;
 
+import cyclepacket.course.DatedDose;
 import cyclepacket.finding.Place;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.Dial;
@@ -32,6 +33,19 @@ record OrderedAmount(Place place, Medicine medicine, Dose amount) {
                 all.add(new OrderedAmount(
                         place, medicine.get(), template.amount().get()));
             }
+        }
+        return all;
+    }
+
+    /** The same, with what the course makes of it: a half has a volume and a line of its own. */
+    static List<OrderedAmount> allWithHalves(ComputedPlan plan) {
+        List<OrderedAmount> all = new ArrayList<>(all(plan));
+        for (DatedDose dose : plan.course().doses()) {
+            plan.files()
+                    .medicine(dose.medicine())
+                    .map(medicine -> new OrderedAmount(plan.amountOf(dose), medicine, dose.amount()))
+                    .filter(ordered -> !all.contains(ordered))
+                    .ifPresent(all::add);
         }
         return all;
     }

@@ -13,8 +13,8 @@ final class StartNotCalledRule extends Rule {
 
     @Override
     List<Finding> findings(ComputedPlan plan) {
-        boolean hasStart = plan.plan().anchors().containsKey(Anchor.S1);
-        if (!hasStart || plan.course().anchors().lastCall(Anchor.S1) >= 0) {
+        Anchor start = plan.course().start();
+        if (!plan.plan().anchors().containsKey(start) || plan.course().anchors().lastCall(start) >= 0) {
             return List.of();
         }
         Place place = plan.inPlan("/called");
@@ -22,11 +22,11 @@ final class StartNotCalledRule extends Rule {
             return List.of(warn(
                     place,
                     "injections are in the record, and no line says that the start was called",
-                    "write the call of S1 that was made"));
+                    "write the call of " + start + " that was made"));
         }
         return List.of(note(
                 place,
                 "the start is not called yet, so every page says that nothing starts before our call",
-                "write the call of S1 once it was made and read back"));
+                "write the call of " + start + " once it was made and read back"));
     }
 }

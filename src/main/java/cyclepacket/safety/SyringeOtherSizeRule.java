@@ -25,7 +25,7 @@ final class SyringeOtherSizeRule extends Rule {
                     .map(OrderedAmount::amount)
                     .collect(Collectors.toSet());
             List<Plan.Stock> stock = plan.plan().onHand().getOrDefault(medicine.id(), List.of());
-            boolean isSyringe = medicine.device().pen().isEmpty() && !amounts.isEmpty();
+            boolean isSyringe = medicine.device().readySyringe().isPresent() && !amounts.isEmpty();
             for (int line = 0; isSyringe && line < stock.size(); line++) {
                 if (!amounts.contains(stock.get(line).size())) {
                     found.add(stop(

@@ -15,7 +15,11 @@ final class TriggerDayUnusualRule extends Rule {
 
     @Override
     List<Finding> findings(ComputedPlan plan) {
-        Protocol.StimulationDays expected = plan.protocol().stimulationDays();
+        Optional<Protocol.StimulationDays> days = plan.protocol().stimulationDays();
+        if (days.isEmpty()) {
+            return List.of();
+        }
+        Protocol.StimulationDays expected = days.get();
         return evenings(plan).stream()
                 .filter(count -> count > 0 && (count < expected.least() || count > expected.most()))
                 .map(count -> warn(

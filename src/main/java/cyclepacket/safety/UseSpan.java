@@ -21,7 +21,8 @@ record UseSpan(String medicine, int stock, Container container, LocalDate lastUs
         List<UseSpan> all = new ArrayList<>();
         for (MedicineLedger ledger : plan.ledger().medicines()) {
             String medicine = ledger.medicine().id();
-            boolean isPen = ledger.medicine().device().pen().isPresent();
+            boolean isPen = ledger.medicine().device().pen().isPresent()
+                    || ledger.medicine().device().stockVial().isPresent();
             for (ContainerLine line : ledger.containers()) {
                 Optional<LocalDate> last = isPen ? lastOfPen(ledger, line) : lastOfSyringe(plan, ledger, line);
                 last.ifPresent(

@@ -97,6 +97,7 @@ class SchemaBookTest {
             case "patients" -> FileKind.PLAN;
             case "protocols" -> FileKind.PROTOCOL;
             case "medicines" -> FileKind.MEDICINE;
+            case "syringes" -> FileKind.SYRINGE;
             default -> FileKind.CLINIC;
         };
     }

@@ -1,0 +1,32 @@
+package cyclepacket.quantity;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+
+/**
+ * A line on the scale of a syringe, by the number that stands, or would stand, beside it. It is never an amount of
+ * medicine: the same line holds another amount in every strength.
+ *
+ * @param number zero or more
+ */
+public record Mark(BigDecimal number) implements Comparable<Mark> {
+    public Mark {
+        Objects.requireNonNull(number, "number");
+        if (number.signum() < 0) {
+            throw new Refusal("a mark is zero or more", "read the number beside the line");
+        }
+        BigDecimal plain = number.stripTrailingZeros();
+        number = plain.scale() < 0 ? plain.setScale(0) : plain;
+    }
+
+    @Override
+    public int compareTo(Mark other) {
+        return number.compareTo(other.number);
+    }
+
+    /** For example {@code 80 mark}. */
+    @Override
+    public String toString() {
+        return number.toPlainString() + " mark";
+    }
+}
