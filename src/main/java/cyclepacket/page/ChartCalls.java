@@ -46,25 +46,33 @@ final class ChartCalls {
         return List.of(
                 words.text("calls.window." + ChartRules.lower(pen.window())),
                 words.text("calls.fits.not"),
-                words.fill("calls.line", "line", rules.offTable(source.files().clinic().rules())),
-                new ChartTrailRules(source, words, ledger, pen).small(new Marks(pen.dial(), source.files().clinic().rules())));
+                words.fill(
+                        "calls.line",
+                        "line",
+                        rules.offTable(source.files().clinic().rules())),
+                new ChartTrailRules(source, words, ledger, pen)
+                        .small(new Marks(pen.dial(), source.files().clinic().rules())));
     }
 
     private ChartTable evenings() {
-        ChartTable.Builder table = ChartTable.of(words.wording(), "calls", "date", "day", "injection", "#dial", "fits", "off");
-        table.caption(words.fill("calls.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "calls", "date", "day", "injection", "#dial", "fits", "off");
+        table.caption(words.fill(
+                "calls.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
         for (LedgerDay day : ledger.days()) {
             for (Draw draw : ledger.draws()) {
                 if (draw.date().equals(day.evening().date()) && !draw.isRecorded()) {
                     ChartFits fits = new ChartFits(pen, source.files().clinic().rules(), day, draw);
                     boolean change = day.changes().stream().anyMatch(own -> own.setting() == draw.number());
-                    table.row(change, List.of(
-                            words.day(draw.date()),
-                            day.evening().day(),
-                            Integer.toString(draw.number()),
-                            words.number(draw.dialled()),
-                            fits(day, draw, fits),
-                            off(fits)));
+                    table.row(
+                            change,
+                            List.of(
+                                    words.day(draw.date()),
+                                    day.evening().day(),
+                                    Integer.toString(draw.number()),
+                                    words.number(draw.dialled()),
+                                    fits(day, draw, fits),
+                                    off(fits)));
                 }
             }
         }
@@ -122,8 +130,10 @@ final class ChartCalls {
     }
 
     private ChartTable nextEnds() {
-        ChartTable.Builder table = ChartTable.of(words.wording(), "next", "date", "injection", "#window", "#new", "ends", "earliest", "latest");
-        table.caption(words.fill("next.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
+        ChartTable.Builder table = ChartTable.of(
+                words.wording(), "next", "date", "injection", "#window", "#new", "ends", "earliest", "latest");
+        table.caption(words.fill(
+                "next.caption", "unit", words.amounts().unit(ledger.medicine().unit())));
         for (LookUpRow row : ledger.lookUp()) {
             table.row(
                     words.day(row.date()),
@@ -132,7 +142,9 @@ final class ChartCalls {
                     words.number(row.fromNext()),
                     next(row),
                     row.next().map(end -> words.day(end.earliest())).orElse(words.text("none")),
-                    row.next().map(end -> end.latest().map(words::day).orElse(words.text("containers.later"))).orElse(words.text("none")));
+                    row.next()
+                            .map(end -> end.latest().map(words::day).orElse(words.text("containers.later")))
+                            .orElse(words.text("none")));
         }
         return table.build();
     }

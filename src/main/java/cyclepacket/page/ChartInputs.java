@@ -40,7 +40,8 @@ final class ChartInputs {
     }
 
     private ChartTable doses() {
-        ChartTable.Builder table = ChartTable.of(words.wording(), "doses", "medicine", "days", "from", "#amount", "time", "order");
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "doses", "medicine", "days", "from", "#amount", "time", "order");
         table.caption(words.text("doses"));
         for (Protocol.Row row : source.files().protocol().rows()) {
             Optional<Medicine> medicine = source.files().medicine(row.medicine());
@@ -52,14 +53,37 @@ final class ChartInputs {
     }
 
     private void addDoses(ChartTable.Builder table, Protocol.Row row, Medicine medicine) {
-        String days = row.firstDay().equals(row.lastDay()) ? row.firstDay().toString() : words.fill("doses.days.range", "first", row.firstDay().toString(), "last", row.lastDay().toString());
-        String time = row.isExact() ? words.text("doses.exact") : Optional.ofNullable(plan.times().get(row.time())).map(words::time).orElse(row.time());
+        String days = row.firstDay().equals(row.lastDay())
+                ? row.firstDay().toString()
+                : words.fill(
+                        "doses.days.range",
+                        "first",
+                        row.firstDay().toString(),
+                        "last",
+                        row.lastDay().toString());
+        String time = row.isExact()
+                ? words.text("doses.exact")
+                : Optional.ofNullable(plan.times().get(row.time()))
+                        .map(words::time)
+                        .orElse(row.time());
         if (row.amount().isPresent()) {
-            table.row(name(source, medicine), days, from(row.firstDay()), words.amount(row.amount().get()), time, words.text("doses.protocol"));
+            table.row(
+                    name(source, medicine),
+                    days,
+                    from(row.firstDay()),
+                    words.amount(row.amount().get()),
+                    time,
+                    words.text("doses.protocol"));
             return;
         }
         for (Plan.DoseLine line : plan.doses().getOrDefault(row.medicine(), List.of())) {
-            table.row(name(source, medicine), days, from(line.from()), words.amount(line.amount()), time, line.order().orElse(words.text("not-told")));
+            table.row(
+                    name(source, medicine),
+                    days,
+                    from(line.from()),
+                    words.amount(line.amount()),
+                    time,
+                    line.order().orElse(words.text("not-told")));
         }
     }
 
@@ -68,14 +92,17 @@ final class ChartInputs {
     }
 
     private ChartTable stock() {
-        ChartTable.Builder table = ChartTable.of(words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "gives");
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "stock", "medicine", "box", "#size", "lot", "expires", "gives");
         table.caption(words.text("stock"));
         for (Medicine medicine : source.files().medicines().values()) {
             List<Plan.Stock> lines = plan.onHand().getOrDefault(medicine.id(), List.of());
             List<Container> containers = Container.of(medicine, lines);
             for (int line = 0; line < lines.size(); line++) {
                 int own = line;
-                List<Container> alike = containers.stream().filter(container -> container.stock() == own).toList();
+                List<Container> alike = containers.stream()
+                        .filter(container -> container.stock() == own)
+                        .toList();
                 addStock(table, medicine, lines.get(line), alike);
             }
         }
@@ -83,9 +110,15 @@ final class ChartInputs {
     }
 
     private void addStock(ChartTable.Builder table, Medicine medicine, Plan.Stock stock, List<Container> alike) {
-        String box = alike.isEmpty() ? words.text("none") : boxes(alike.get(0).number(), alike.get(alike.size() - 1).number());
-        String opened = stock.opened().map(day -> "\n" + words.fill("stock.opened", "day", words.date(day))).orElse("");
-        String used = stock.used().map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose))).orElse("");
+        String box = alike.isEmpty()
+                ? words.text("none")
+                : boxes(alike.get(0).number(), alike.get(alike.size() - 1).number());
+        String opened = stock.opened()
+                .map(day -> "\n" + words.fill("stock.opened", "day", words.date(day)))
+                .orElse("");
+        String used = stock.used()
+                .map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose)))
+                .orElse("");
         table.row(
                 name(source, medicine),
                 box,
@@ -98,11 +131,14 @@ final class ChartInputs {
     private String gives(Container container) {
         return container.least().equals(container.most())
                 ? words.amount(container.most())
-                : ChartWords.unbroken(words.fill("range", "least", words.number(container.least()), "most", words.amount(container.most())));
+                : ChartWords.unbroken(words.fill(
+                        "range", "least", words.number(container.least()), "most", words.amount(container.most())));
     }
 
     private String boxes(int first, int last) {
-        return first == last ? Integer.toString(first) : ChartWords.unbroken(words.fill("range", "least", "" + first, "most", "" + last));
+        return first == last
+                ? Integer.toString(first)
+                : ChartWords.unbroken(words.fill("range", "least", "" + first, "most", "" + last));
     }
 
     private String dateAndYear(LocalDate date) {
@@ -113,8 +149,10 @@ final class ChartInputs {
         ChartTable.Builder table = ChartTable.of(words.wording(), "record", "date", "medicine", "#injection", "told");
         table.caption(words.text("record"));
         for (RecordLine line : plan.record()) {
-            String medicine = source.files().medicine(line.medicine()).map(Medicine::name).orElse(line.medicine());
-            table.row(words.day(line.date()), medicine, Integer.toString(line.setting()), new ChartTold(words).of(line));
+            String medicine =
+                    source.files().medicine(line.medicine()).map(Medicine::name).orElse(line.medicine());
+            table.row(
+                    words.day(line.date()), medicine, Integer.toString(line.setting()), new ChartTold(words).of(line));
         }
         return table.build();
     }

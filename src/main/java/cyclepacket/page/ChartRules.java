@@ -40,10 +40,30 @@ final class ChartRules {
         return ChartFacts.of(words.wording(), "pen")
                 .add("medicine", medicine.name() + " (" + medicine.id() + ")")
                 .add("window", words.text("pen.window." + lower(pen.window())))
-                .add("dial", words.fill("pen.dial.of", "least", words.number(pen.dial().least()), "most", words.amount(pen.dial().most()), "step", words.number(pen.dial().step())))
-                .add("opened", words.fill("pen.opened.days", "days", "" + pen.openedDays(), "from", words.text("day-one." + lower(source.files().clinic().rules().inUseDayOne()))))
+                .add(
+                        "dial",
+                        words.fill(
+                                "pen.dial.of",
+                                "least",
+                                words.number(pen.dial().least()),
+                                "most",
+                                words.amount(pen.dial().most()),
+                                "step",
+                                words.number(pen.dial().step())))
+                .add(
+                        "opened",
+                        words.fill(
+                                "pen.opened.days",
+                                "days",
+                                "" + pen.openedDays(),
+                                "from",
+                                words.text("day-one."
+                                        + lower(source.files().clinic().rules().inUseDayOne()))))
                 .add("prime", pen.prime().words())
-                .add("needle", pen.needle().gauge() + " gauge, " + ChartWords.unbroken(pen.needle().length().toString()))
+                .add(
+                        "needle",
+                        pen.needle().gauge() + " gauge, "
+                                + ChartWords.unbroken(pen.needle().length().toString()))
                 .add("hold", medicine.hold().toSeconds() + "" + NO_BREAK + words.text("seconds"))
                 .add("source", medicine.source())
                 .build();
@@ -55,7 +75,18 @@ final class ChartRules {
         ChartFacts.Builder facts = ChartFacts.of(words.wording(), "house")
                 .add("split", words.text("split." + lower(rules.splitDose())))
                 .add("between", words.text("between." + lower(rules.betweenMarks())))
-                .add("small", words.fill("house.small.of", "below", rules.smallRemainder().below().stripTrailingZeros().toPlainString(), "rule", words.text("small." + lower(rules.smallRemainder().rule()))))
+                .add(
+                        "small",
+                        words.fill(
+                                "house.small.of",
+                                "below",
+                                rules.smallRemainder()
+                                        .below()
+                                        .stripTrailingZeros()
+                                        .toPlainString(),
+                                "rule",
+                                words.text(
+                                        "small." + lower(rules.smallRemainder().rule()))))
                 .add("chain", words.text(rules.chainPartUsed() ? "yes" : "no"))
                 .add("lead", lead(rules.triggerLead()))
                 .add("trigger-evening", pairs(rules.triggerEvening()))
@@ -75,7 +106,16 @@ final class ChartRules {
     }
 
     private String lead(HouseRules.LeadHours lead) {
-        return words.fill("house.lead.of", "warnLeast", hours(lead.warnLeast()), "warnMost", hours(lead.warnMost()), "stopLeast", hours(lead.stopLeast()), "stopMost", hours(lead.stopMost()));
+        return words.fill(
+                "house.lead.of",
+                "warnLeast",
+                hours(lead.warnLeast()),
+                "warnMost",
+                hours(lead.warnMost()),
+                "stopLeast",
+                hours(lead.stopLeast()),
+                "stopMost",
+                hours(lead.stopMost()));
     }
 
     static String hours(Duration lead) {
@@ -86,7 +126,10 @@ final class ChartRules {
     private String pairs(Map<String, String> pairs) {
         return pairs.isEmpty()
                 ? words.text("none")
-                : new TreeMap<>(pairs).entrySet().stream().map(pair -> pair.getKey() + ": " + ChartWords.sentence(pair.getValue())).collect(Collectors.joining("\n"));
+                : new TreeMap<>(pairs)
+                        .entrySet().stream()
+                                .map(pair -> pair.getKey() + ": " + ChartWords.sentence(pair.getValue()))
+                                .collect(Collectors.joining("\n"));
     }
 
     private ChartFacts pharmacy(Pharmacy pharmacy) {

@@ -48,7 +48,18 @@ final class ChartTrails {
 
     private ChartTable containers() {
         ChartTable.Builder table = ChartTable.of(
-                words.wording(), "containers", "number", "#label", "#least", "#most", "#a", "#b", "opened", "safe", "earliest", "latest");
+                words.wording(),
+                "containers",
+                "number",
+                "#label",
+                "#least",
+                "#most",
+                "#a",
+                "#b",
+                "opened",
+                "safe",
+                "earliest",
+                "latest");
         table.caption(caption("containers"));
         for (ContainerLine line : ledger.containers()) {
             boolean canEnd = line.firstEnd().isPresent();
@@ -58,13 +69,19 @@ final class ChartTrails {
                     words.number(line.container().least()),
                     words.number(line.container().most()),
                     words.number(line.leastTotal()),
-                    words.number(line.mostTotal()),
+                    most(line.mostTotal()),
                     words.date(line.firstOpening(), "containers.unopened"),
                     words.date(line.firstOpening().flatMap(opened -> line.lastSafeDay()), "containers.unopened"),
                     words.date(line.firstEnd(), "containers.never"),
                     words.date(line.lastEnd(), canEnd ? "containers.later" : "containers.never"));
         }
         return table.build();
+    }
+
+    private String most(Dose total) {
+        return words.boundAbove(total)
+                .map(bound -> words.text("containers.below") + "\n" + words.number(bound))
+                .orElseGet(() -> words.number(total));
     }
 
     private String caption(String key) {
@@ -77,10 +94,19 @@ final class ChartTrails {
         table.caption(injectionsCaption());
         Dose total = Dose.zero(ledger.medicine().unit());
         for (LedgerDay day : ledger.days()) {
-            List<Draw> draws = ledger.draws().stream().filter(draw -> draw.date().equals(day.evening().date())).toList();
+            List<Draw> draws = ledger.draws().stream()
+                    .filter(draw -> draw.date().equals(day.evening().date()))
+                    .toList();
             if (draws.isEmpty()) {
                 String zero = words.number(Dose.zero(ledger.medicine().unit()));
-                table.row(words.day(day.evening().date()), name(day.evening()), words.text("none"), zero, words.number(total), words.number(total), words.text("injections.missed"));
+                table.row(
+                        words.day(day.evening().date()),
+                        name(day.evening()),
+                        words.text("none"),
+                        zero,
+                        words.number(total),
+                        words.number(total),
+                        words.text("injections.missed"));
             }
             for (Draw draw : draws) {
                 table.row(!day.changes().isEmpty(), row(day, draw));
@@ -96,9 +122,12 @@ final class ChartTrails {
                 ? caption("injections.empty")
                 : words.fill(
                         "injections",
-                        "unit", words.amounts().unit(ledger.medicine().unit()),
-                        "first", words.fullDate(days.get(0).evening().date()),
-                        "last", words.fullDate(days.get(days.size() - 1).evening().date()));
+                        "unit",
+                        words.amounts().unit(ledger.medicine().unit()),
+                        "first",
+                        words.fullDate(days.get(0).evening().date()),
+                        "last",
+                        words.fullDate(days.get(days.size() - 1).evening().date()));
     }
 
     private String name(Evening evening) {
@@ -122,7 +151,9 @@ final class ChartTrails {
         }
         boolean all = draw.given().filter(draw.dialled()::equals).isPresent();
         String given = draw.given()
-                .map(dose -> all ? words.text("injections.given") : words.fill("injections.given.part", "given", words.number(dose)))
+                .map(dose -> all
+                        ? words.text("injections.given")
+                        : words.fill("injections.given.part", "given", words.number(dose)))
                 .orElseGet(() -> words.fill("injections.unknown", "most", words.number(draw.unknown())));
         return all && !draw.stops().isEmpty() ? reading(draw) : given + ", " + reading(draw);
     }
@@ -135,7 +166,8 @@ final class ChartTrails {
             return words.text("injections.not-told");
         }
         String stops = draw.stops().stream().map(this::stop).collect(Collectors.joining(", "));
-        return stops + ", " + words.text(draw.stops().get(0).isConfirmed() ? "injections.read-back" : "injections.not-confirmed");
+        return stops + ", "
+                + words.text(draw.stops().get(0).isConfirmed() ? "injections.read-back" : "injections.not-confirmed");
     }
 
     /** A number that belongs to no cartridge at home is a finding of its own; the trail still shows it. */
@@ -143,15 +175,31 @@ final class ChartTrails {
         return ledger.containers().stream()
                 .filter(line -> line.read().contains(stop))
                 .findFirst()
-                .map(line -> words.fill("injections.stopped", "box", Integer.toString(line.container().number()), "number", words.number(stop.window())))
+                .map(line -> words.fill(
+                        "injections.stopped",
+                        "box",
+                        Integer.toString(line.container().number()),
+                        "number",
+                        words.number(stop.window())))
                 .orElseGet(() -> words.fill("injections.stopped.nobox", "number", words.number(stop.window())));
     }
 
     private ChartTable changes() {
         boolean left = pen.window() == Window.LEFT;
         ChartTable.Builder table = left
-                ? ChartTable.of(words.wording(), "changes", "leaving", "date", "day", "injection", "chance", "owed", "printed", "window")
-                : ChartTable.of(words.wording(), "changes", "leaving", "date", "day", "injection", "chance", "owed", "printed");
+                ? ChartTable.of(
+                        words.wording(),
+                        "changes",
+                        "leaving",
+                        "date",
+                        "day",
+                        "injection",
+                        "chance",
+                        "owed",
+                        "printed",
+                        "window")
+                : ChartTable.of(
+                        words.wording(), "changes", "leaving", "date", "day", "injection", "chance", "owed", "printed");
         table.caption(caption("changes"));
         for (LedgerDay day : ledger.days()) {
             for (DayChange change : day.changes()) {
@@ -173,7 +221,8 @@ final class ChartTrails {
     }
 
     private String chance(DayChange change) {
-        return words.text(change.isRead() ? "changes.recorded" : change.isCertain() ? "changes.certain" : "changes.possible");
+        return words.text(
+                change.isRead() ? "changes.recorded" : change.isCertain() ? "changes.certain" : "changes.possible");
     }
 
     private String printed(DayChange change, Owed owed) {
@@ -187,6 +236,8 @@ final class ChartTrails {
     /** What a pen that shows what is left stops at: the setting less what the next container gives. */
     private String window(DayChange change, Owed owed) {
         Dose dialled = ledger.draws().get(change.draw()).dialled();
-        return words.numbers(dialled.minus(owed.most().min(dialled)), dialled.minus(owed.least().min(dialled)));
+        return words.numbers(
+                dialled.minus(owed.most().min(dialled)),
+                dialled.minus(owed.least().min(dialled)));
     }
 }

@@ -40,16 +40,32 @@ final class ChartViews {
             });
         }
         return new ChartView(
-                issue(), person(), new LayoutView(ChartCopy.LANGUAGE, plan.paper().name().toLowerCase(Locale.ROOT), "standard"),
-                identity.groups(), identity.anchors(), new ChartInputs(source, words).tables(),
-                new ChartRules(source, words).groups(), trails, supply(), review.findings(), review.accepted(), calls,
-                phone(), teaching(), signatures());
+                issue(),
+                person(),
+                new LayoutView(ChartCopy.LANGUAGE, plan.paper().name().toLowerCase(Locale.ROOT), "standard"),
+                identity.groups(),
+                identity.anchors(),
+                new ChartInputs(source, words).tables(),
+                new ChartRules(source, words).groups(),
+                trails,
+                supply(),
+                review.findings(),
+                review.accepted(),
+                calls,
+                phone(),
+                teaching(),
+                signatures());
     }
 
     private IssueView issue() {
         return new IssueView(
-                plan.id(), Integer.toString(plan.issue()), source.code(), source.draft(), source.course().isStartCalled(),
-                source.files().clinic().name(), words.fullDate(plan.prepared().on()),
+                plan.id(),
+                Integer.toString(plan.issue()),
+                source.code(),
+                source.draft(),
+                source.course().isStartCalled(),
+                source.files().clinic().name(),
+                words.fullDate(plan.prepared().on()),
                 plan.replaces().map(issue -> new IssueView.Replaced(Integer.toString(issue), Optional.empty())));
     }
 
@@ -58,15 +74,21 @@ final class ChartViews {
         List<String> identifiers = new ArrayList<>(List.of(patient.name()));
         patient.born().ifPresent(day -> identifiers.add(words.fill("born", "date", words.fullDate(day))));
         patient.number().ifPresent(number -> identifiers.add(words.fill("number", "number", number)));
-        String initials = Arrays.stream(patient.name().strip().split("\\s+")).map(name -> name.substring(0, 1)).collect(Collectors.joining());
+        String initials = Arrays.stream(patient.name().strip().split("\\s+"))
+                .map(name -> name.substring(0, 1))
+                .collect(Collectors.joining());
         return new PersonView(patient.name(), initials, identifiers);
     }
 
     private ChartTable supply() {
-        ChartTable.Builder table = ChartTable.of(words.wording(), "supply", "medicine", "surely", "possibly", "short", "#most", "order");
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "supply", "medicine", "surely", "possibly", "short", "#most", "order");
         for (SupplyLine line : source.supply().lines()) {
             boolean isShort = line.isShort();
-            boolean isDated = source.ledger().of(line.medicine()).filter(ledger -> !ledger.draws().isEmpty()).isPresent();
+            boolean isDated = source.ledger()
+                    .of(line.medicine())
+                    .filter(ledger -> !ledger.draws().isEmpty())
+                    .isPresent();
             String notCovered = isDated ? "none" : "supply.undated";
             table.row(
                     ChartInputs.name(source, line.medicine()),
@@ -74,7 +96,9 @@ final class ChartViews {
                     words.date(line.covered().possiblyUntil(), notCovered),
                     words.date(line.covered().firstShort(), "supply.never"),
                     words.amount(line.covered().shortAtMost()),
-                    line.lastOrder().map(at -> words.day(at.toLocalDate()) + "\n" + words.time(at.toLocalTime())).orElse(words.text(isShort ? "supply.too-late" : "supply.no-order")));
+                    line.lastOrder()
+                            .map(at -> words.day(at.toLocalDate()) + "\n" + words.time(at.toLocalTime()))
+                            .orElse(words.text(isShort ? "supply.too-late" : "supply.no-order")));
         }
         return table.build();
     }
@@ -94,7 +118,9 @@ final class ChartViews {
     }
 
     private Optional<MedicineLedger> firstPen() {
-        return source.ledger().medicines().stream().filter(ledger -> ledger.medicine().device().pen().isPresent()).findFirst();
+        return source.ledger().medicines().stream()
+                .filter(ledger -> ledger.medicine().device().pen().isPresent())
+                .findFirst();
     }
 
     private Optional<Dose> example() {
@@ -102,12 +128,16 @@ final class ChartViews {
     }
 
     private String unit() {
-        return firstPen().map(pen -> words.amounts().unit(pen.medicine().unit())).orElse("");
+        return firstPen()
+                .map(pen -> words.amounts().unit(pen.medicine().unit()))
+                .orElse("");
     }
 
     /** Digit by digit, for example {@code two-two-five}. */
     private String said(Dose dose) {
-        return dose.number().toPlainString().chars()
+        return dose.number()
+                .toPlainString()
+                .chars()
                 .mapToObj(digit -> words.text(digit == '.' ? "digit.point" : "digit." + (char) digit))
                 .collect(Collectors.joining("-"));
     }
