@@ -85,6 +85,7 @@ public record CartridgesView(
      * Facts for the new-cartridge card.
      *
      * @param hold seconds to hold
+     * @param divided true when an evening to come has its dose in more than one setting
      * @param example a number to practise with that is nowhere in this plan
      * @param betweenMarks the clinic's rule for a number between two marks: {@code up}, {@code nearest} or {@code call}
      * @param small below this amount the clinic's rule {@code smallRemainder} holds: {@code give}, {@code skip} or
@@ -94,6 +95,7 @@ public record CartridgesView(
     public record CardFacts(
             String unit,
             String hold,
+            boolean divided,
             Optional<String> example,
             String betweenMarks,
             String small,

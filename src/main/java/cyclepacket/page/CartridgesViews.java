@@ -55,6 +55,10 @@ final class CartridgesViews {
         return new CartridgesView.CardFacts(
                 words.amounts().unit(ledger.medicine().unit()),
                 Long.toString(ledger.medicine().hold().toSeconds()),
+                ledger.days().stream()
+                        .map(LedgerDay::evening)
+                        .anyMatch(evening ->
+                                evening.isToCome() && evening.settings().size() > 1),
                 example().map(words.amounts()::number),
                 rules.betweenMarks().name().toLowerCase(Locale.ROOT),
                 words.amounts().amount(marks.smallest()),

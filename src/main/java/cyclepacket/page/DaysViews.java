@@ -2,6 +2,7 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +62,7 @@ final class DaysViews {
     private DaysView.Dose dose(String name, Evening evening) {
         List<BoxedAmount> amounts = evening.isToCome()
                 ? Boxes.of(evening, words)
-                : evening.given().map(given -> Boxes.known(given, words)).stream()
+                : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
         return new DaysView.Dose(name, amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
     }
@@ -72,8 +73,17 @@ final class DaysViews {
             case PROVISIONAL -> "wait";
             case GIVEN -> "done";
             case MISSED -> "missed";
-            case PARTIAL -> "part";
+            case PARTIAL -> partial(evening);
         };
+    }
+
+    /** What nobody knows is counted as nothing given, so it must not read as a part that was given. */
+    private static String partial(Evening evening) {
+        Dose given = evening.given().orElse(Dose.zero(evening.ordered().unit()));
+        if (given.isZero()) {
+            return "unknown";
+        }
+        return given.isMoreThan(evening.ordered()) ? "more" : "part";
     }
 
     private List<DaysView.Dose> exact(LocalDate date) {

@@ -36,7 +36,7 @@ public record DoorView(
      *
      * @param waits true when a call decides this evening
      * @param cells one for each column, empty where nothing is given
-     * @param window true when a number is read that evening
+     * @param readings one for each injection after which a number is read
      * @param injections how many needles this evening
      * @param injectionsIfEnds how many when the cartridge ends
      * @param extra one tick for each injection that may be added
@@ -45,13 +45,14 @@ public record DoorView(
             DayName day,
             boolean waits,
             List<Optional<Cell>> cells,
-            boolean window,
+            List<String> readings,
             List<ChangeView> changes,
             String injections,
             String injectionsIfEnds,
             List<String> extra) {
         public Row {
             cells = List.copyOf(cells);
+            readings = List.copyOf(readings);
             changes = List.copyOf(changes);
             extra = List.copyOf(extra);
         }
@@ -67,7 +68,7 @@ public record DoorView(
     /**
      * One injection at an exact minute.
      *
-     * @param notes sentences on the night or the other clock
+     * @param notes a sentence on the night it lies in
      */
     public record Exact(DayName day, String doorName, BoxedAmount amount, String time, List<String> notes) {
         public Exact {

@@ -72,13 +72,15 @@ final class DoorViews {
         List<Optional<DoorView.Cell>> cells = new ArrayList<>();
         List<ChangeView> changes = new ArrayList<>();
         boolean waits = false;
-        boolean window = false;
+        int readings = 0;
         for (MedicineLedger medicine : columns) {
             Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
             cells.add(day.map(ahead -> cell(ahead.evening())));
             waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
                     .orElse(false);
-            window |= day.isPresent() && isPen(medicine);
+            if (day.isPresent() && isPen(medicine)) {
+                readings += Boxes.of(day.get().evening(), words).size();
+            }
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
         int injections = cells.stream()
@@ -90,7 +92,7 @@ final class DoorViews {
                 words.clock().day(date),
                 waits,
                 cells,
-                window,
+                Collections.nCopies(readings, ""),
                 changes,
                 Integer.toString(injections),
                 Integer.toString(injections + extra),
@@ -113,7 +115,7 @@ final class DoorViews {
                         facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
                         Boxes.known(dose.amount(), words),
                         words.clock().time(dose.at().toLocalTime()),
-                        new InstantNotes(facts, words).of(dose.at())))
+                        new InstantNotes(facts, words).night(dose.at())))
                 .toList();
     }
 }

@@ -22,10 +22,14 @@ final class InstantNotes {
         this.words = words;
     }
 
+    /** Between which two days a time near midnight falls; says nothing of the clinic. */
+    List<String> night(ZonedDateTime at) {
+        return between(at).stream().toList();
+    }
+
     /** @param at in the patient's zone */
     List<String> of(ZonedDateTime at) {
-        List<String> notes = new ArrayList<>();
-        between(at).ifPresent(notes::add);
+        List<String> notes = new ArrayList<>(night(at));
         ZonedDateTime clinic = at.withZoneSameInstant(facts.files().clinic().zone());
         if (!clinic.toLocalDateTime().equals(at.toLocalDateTime())) {
             notes.add(words.fill(

@@ -9,8 +9,8 @@ final class LogViews {
 
     static LogView of(Plan plan) {
         int rows = switch (plan.textSize()) {
-            case STANDARD -> plan.paper() == Plan.Paper.LETTER ? 45 : 49;
-            case LARGE -> plan.paper() == Plan.Paper.LETTER ? 27 : 31;
+            case STANDARD -> plan.paper() == Plan.Paper.LETTER ? 44 : 48;
+            case LARGE -> plan.paper() == Plan.Paper.LETTER ? 25 : 28;
         };
         return new LogView(
                 IntStream.rangeClosed(1, rows).mapToObj(Integer::toString).toList());

@@ -32,7 +32,8 @@ class ActingOutLaws {
             compare(CaseMaker.make(seed));
         }
         System.out.println("acting out: seed " + FIRST_SEED + ", " + PLANS + " plans, " + acted + " worlds, " + plain
-                + " plain records of which " + exact + " exactly foretold, " + asked + " asked about a reading, " + askedInVain + " of them in vain, " + tally);
+                + " plain records of which " + exact + " exactly foretold, " + asked + " asked about a reading, "
+                + askedInVain + " of them in vain, " + tally);
         assertTrue(faults.isEmpty(), faults::inShort);
         assertEquals(List.of(), tally.missed(PLANS), "situations that too few plans met");
         assertTrue(exact * 100L >= plain * 93L, exact + " of " + plain + " plain records are foretold exactly");
@@ -57,8 +58,9 @@ class ActingOutLaws {
         Foretold foretold = ClosedForm.of(plan);
         Foretold expected = Expected.of(plan);
         if (!foretold.withoutTrails().equals(expected)) {
-            faults.add("more or less than can be acted", "seed " + plan.seed() + "\n expected " + expected
-                    + "\n foretold " + foretold);
+            faults.add(
+                    "more or less than can be acted",
+                    "seed " + plan.seed() + "\n expected " + expected + "\n foretold " + foretold);
             return;
         }
         Worlds worlds = new Worlds(Chance.seeded(plan.seed()), plan.pen(), plan.boxes());
@@ -101,6 +103,20 @@ class ActingOutLaws {
             act(comparison, contents);
         }
         neverWidens(plan, foretold);
+        tellsThePast(plan, foretold);
+    }
+
+    /** Given, missed or partial, and how much, as it was in truth. */
+    private void tellsThePast(Case plan, Foretold foretold) {
+        List<Story.Act> acts = plan.live(plan.truth()).acts();
+        for (Lived told : foretold.lived()) {
+            List<Story.Act> evening =
+                    acts.stream().filter(act -> act.date().equals(told.date())).toList();
+            Lived real = Lived.really(told.date(), evening);
+            if (!real.agreesWith(told)) {
+                faults.add("past", "seed " + plan.seed() + ": " + told + " was " + real);
+            }
+        }
     }
 
     private void act(Comparison comparison, List<Long> contents) {
@@ -130,8 +146,10 @@ class ActingOutLaws {
         Foretold before = ClosedForm.of(plan.withPast(plan.pastEvenings() - 1));
         for (Entry entry : after.entries()) {
             if (before.entries().stream().noneMatch(wider -> wider.holds(entry))) {
-                faults.add("widens", "seed " + plan.seed() + ": a true line of " + last.date() + " widens " + entry
-                        + "\n   from " + before.entries());
+                faults.add(
+                        "widens",
+                        "seed " + plan.seed() + ": a true line of " + last.date() + " widens " + entry + "\n   from "
+                                + before.entries());
             }
         }
         if (after.shortAtMost() > before.shortAtMost()) {

@@ -13,13 +13,7 @@ import java.util.Optional;
  * @param started how the first box was used before; empty when it is new
  * @param truth the true content of each box, thousandths
  */
-record Case(
-        long seed,
-        Pen pen,
-        List<Box> boxes,
-        Optional<Started> started,
-        List<Evening> evenings,
-        List<Long> truth) {
+record Case(long seed, Pen pen, List<Box> boxes, Optional<Started> started, List<Evening> evenings, List<Long> truth) {
     static final String MEDICINE = "pen";
 
     Case {
@@ -79,6 +73,7 @@ record Case(
     }
 
     boolean isPast(LocalDate date) {
-        return evenings.stream().anyMatch(evening -> evening.isPast() && evening.date().equals(date));
+        return evenings.stream()
+                .anyMatch(evening -> evening.isPast() && evening.date().equals(date));
     }
 }

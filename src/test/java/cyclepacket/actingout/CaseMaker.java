@@ -101,7 +101,8 @@ final class CaseMaker {
 
     private Case withPast(Case plan) {
         PastMaker past = new PastMaker(chance, pen, onMarks);
-        List<Evening> lived = past.live(plan.evenings(), chance.from(1, plan.evenings().size()));
+        List<Evening> lived =
+                past.live(plan.evenings(), chance.from(1, plan.evenings().size()));
         Case told = new Case(seed, pen, plan.boxes(), plan.started(), lived, plan.truth());
         int count = told.pastEvenings();
         while (count > 0 && !told.isPossible(told.live(told.truth()))) {

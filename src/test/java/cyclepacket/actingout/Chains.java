@@ -132,7 +132,8 @@ final class Chains {
             stopIn(link, turn, least, most).ifPresent(next::add);
         }
         if (limit < turns.count() && most >= turns.get(limit).before() && reaches(link, limit)) {
-            next.add(new Link(box, limit, 0, turns.get(limit).before(), turns.get(limit).before()));
+            next.add(new Link(
+                    box, limit, 0, turns.get(limit).before(), turns.get(limit).before()));
         }
         return next;
     }
@@ -172,11 +173,12 @@ final class Chains {
                 lasts(link.box + 1);
             }
         }
-        after(link).forEach(next -> links.get(link.box + 1).stream()
-                .filter(same -> same.turn == next.turn && same.stop == next.stop)
-                .filter(same -> same.least == next.least && same.most == next.most)
-                .findFirst()
-                .ifPresent(same -> same.lived.forEach(part -> liveBefore(link, next, part))));
+        after(link)
+                .forEach(next -> links.get(link.box + 1).stream()
+                        .filter(same -> same.turn == next.turn && same.stop == next.stop)
+                        .filter(same -> same.least == next.least && same.most == next.most)
+                        .findFirst()
+                        .ifPresent(same -> same.lived.forEach(part -> liveBefore(link, next, part))));
     }
 
     private void liveBefore(Link link, Link next, long[] part) {

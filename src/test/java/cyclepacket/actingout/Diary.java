@@ -63,14 +63,16 @@ record Diary(Pen pen, String medicine) {
     private List<RecordLine> linesOf(Story.Act act) {
         List<RecordLine> lines = new ArrayList<>();
         if (act.lostBefore() > 0) {
-            lines.add(line(act, Optional.empty(), new Given.NotWritten(), List.of(), Optional.empty(), act.lostBefore()));
+            lines.add(
+                    line(act, Optional.empty(), new Given.NotWritten(), List.of(), Optional.empty(), act.lostBefore()));
         }
-        lines.add(switch (act.deed().does()) {
-            case MISSED -> line(act, Optional.empty(), new Given.Missed(), List.of(), Optional.empty(), 0);
-            case UNKNOWN -> unknownLine(act);
-            case BLOCKED_NEEDLE -> act.shown().isEmpty() ? blockedLine(act) : givenLine(act);
-            case ALL, OTHER_NUMBER, GIVES_UP_AT_STOP -> givenLine(act);
-        });
+        lines.add(
+                switch (act.deed().does()) {
+                    case MISSED -> line(act, Optional.empty(), new Given.Missed(), List.of(), Optional.empty(), 0);
+                    case UNKNOWN -> unknownLine(act);
+                    case BLOCKED_NEEDLE -> act.shown().isEmpty() ? blockedLine(act) : givenLine(act);
+                    case ALL, OTHER_NUMBER, GIVES_UP_AT_STOP -> givenLine(act);
+                });
         return lines;
     }
 
@@ -84,7 +86,8 @@ record Diary(Pen pen, String medicine) {
 
     private RecordLine blockedLine(Story.Act act) {
         List<Dose> number = List.of(dose(act.deed().amount()));
-        return line(act, Optional.empty(), new Given.Amount(dose(act.drawn())), number, Optional.of(Plunger.NOT_END), 0);
+        return line(
+                act, Optional.empty(), new Given.Amount(dose(act.drawn())), number, Optional.of(Plunger.NOT_END), 0);
     }
 
     private RecordLine givenLine(Story.Act act) {
@@ -113,7 +116,9 @@ record Diary(Pen pen, String medicine) {
     /** On a pen that shows what is left, a line with the number dialled and no window would say that nothing ended. */
     private boolean writesWindow(Story.Act act) {
         boolean gaveUp = act.drawn() < act.dialled();
-        boolean wouldMislead = pen.window() == Window.LEFT && writesDialled(act) && !act.shown().isEmpty();
+        boolean wouldMislead = pen.window() == Window.LEFT
+                && writesDialled(act)
+                && !act.shown().isEmpty();
         return act.deed().writes().window() || gaveUp || wouldMislead;
     }
 

@@ -20,6 +20,7 @@ final class Expected {
                 entries(plan, least, most),
                 changes(plan, least, most),
                 List.of(),
+                List.of(),
                 least.coveredUntil(),
                 most.coveredUntil(),
                 least.firstShort(),
@@ -69,8 +70,7 @@ final class Expected {
         for (int box = 1; box <= plan.boxes().size(); box++) {
             Optional<End> latest = most.endOf(box);
             int it = box;
-            least.endOf(box)
-                    .ifPresent(end -> changes.add(new Change(it, end.date(), latest.map(End::date))));
+            least.endOf(box).ifPresent(end -> changes.add(new Change(it, end.date(), latest.map(End::date))));
         }
         return changes;
     }

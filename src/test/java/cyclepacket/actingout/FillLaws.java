@@ -25,9 +25,12 @@ class FillLaws {
                 long step = plan.pen().step();
                 long content = plan.truth().get(0);
                 assertEquals(0, impossible(plan, new Box(content + step, content + 3 * step)), "one step too little");
-                assertTrue(impossible(plan, new Box(content + step + 1, content + 3 * step)) > 0, "too little, seed " + seed);
+                assertTrue(
+                        impossible(plan, new Box(content + step + 1, content + 3 * step)) > 0,
+                        "too little, seed " + seed);
                 assertEquals(0, impossible(plan, within(content - 3 * step, content - step)), "one step too much");
-                assertTrue(impossible(plan, within(content - 3 * step, content - step - 1)) > 0, "too much, seed " + seed);
+                assertTrue(
+                        impossible(plan, within(content - 3 * step, content - step - 1)) > 0, "too much, seed " + seed);
             }
         }
         assertTrue(met >= 80, met + " plans with a sure first reading");
@@ -39,7 +42,9 @@ class FillLaws {
 
     /** The first end is in the record, read back, and nothing before it leaves any doubt. */
     private static boolean readsTheFirstEndForSure(Case plan) {
-        if (!plan.hasPast() || plan.started().isPresent() || plan.truth().get(0) < 4 * plan.pen().step()) {
+        if (!plan.hasPast()
+                || plan.started().isPresent()
+                || plan.truth().get(0) < 4 * plan.pen().step()) {
             return false;
         }
         for (Story.Act act : plan.live(plan.truth()).acts()) {
@@ -49,7 +54,9 @@ class FillLaws {
                 return false;
             }
             if (!act.shown().isEmpty()) {
-                return deed.writes().readBack() && act.shown().size() == 1 && plan.pen().openedDays() > 6;
+                return deed.writes().readBack()
+                        && act.shown().size() == 1
+                        && plan.pen().openedDays() > 6;
             }
         }
         return false;
@@ -63,7 +70,8 @@ class FillLaws {
         List<Box> boxes = new ArrayList<>(plan.boxes());
         boxes.set(0, first);
         int past = firstEvenings(plan);
-        Case told = new Case(plan.seed(), plan.pen(), boxes, plan.started(), plan.evenings(), plan.truth()).withPast(past);
+        Case told =
+                new Case(plan.seed(), plan.pen(), boxes, plan.started(), plan.evenings(), plan.truth()).withPast(past);
         return ClosedForm.of(told).stops().stream()
                 .filter(stop -> stop.contains("FILL_IMPOSSIBLE") || stop.contains("NO_END_WRITTEN"))
                 .count();

@@ -32,8 +32,7 @@ final class OtherWorlds {
 
     private boolean fits(List<Long> candidate) {
         Story story = plan.live(candidate);
-        return plan.isPossible(story)
-                && Diary.factsOf(plan.recordOf(story)).equals(facts);
+        return plan.isPossible(story) && Diary.factsOf(plan.recordOf(story)).equals(facts);
     }
 
     private List<Long> candidate(List<Long> known, int attempt) {
@@ -46,9 +45,8 @@ final class OtherWorlds {
 
     /** All boxes that were not opened in the past, at their least or their most. */
     private List<Long> later(List<Long> known, boolean most) {
-        int opened = (int) plan.live(known).openedOn().stream()
-                .filter(plan::isPast)
-                .count();
+        int opened =
+                (int) plan.live(known).openedOn().stream().filter(plan::isPast).count();
         List<Long> contents = new ArrayList<>(known);
         for (int index = opened; index < contents.size(); index++) {
             Box box = plan.boxes().get(index);

@@ -60,7 +60,11 @@ final class PastMaker {
 
     private Deed oddDeed(long setting, long before) {
         if (pen.window() == Window.OWED && chance.in100(25)) {
-            return new Deed(Does.BLOCKED_NEEDLE, chance.markFrom(pen.step(), setting, pen.step()), before, 0, 0, writes());
+            return new Deed(
+                    Does.BLOCKED_NEEDLE, chance.markFrom(pen.step(), setting, pen.step()), before, 0, 0, writes());
+        }
+        if (chance.in100(10)) {
+            return new Deed(Does.MISSED, 0, before, 0, 0, writes());
         }
         if (chance.in100(40)) {
             long other = chance.markFrom(pen.dialLeast(), pen.dialMost(), pen.step());
@@ -85,7 +89,6 @@ final class PastMaker {
     }
 
     private Writes writes() {
-        return new Writes(
-                chance.in100(windowWritten), chance.in100(readBack), chance.in100(80), chance.in100(25));
+        return new Writes(chance.in100(windowWritten), chance.in100(readBack), chance.in100(80), chance.in100(25));
     }
 }

@@ -83,8 +83,8 @@ final class PlanText {
         long before = 0;
         for (Evening evening : plan.evenings()) {
             if (evening.dose() != before) {
-                lines.add(new Plan.DoseLine(
-                        new DayMark.Dated(evening.date()), dose(evening.dose()), Optional.of("O-1")));
+                lines.add(
+                        new Plan.DoseLine(new DayMark.Dated(evening.date()), dose(evening.dose()), Optional.of("O-1")));
                 before = evening.dose();
             }
         }
@@ -132,8 +132,7 @@ final class PlanText {
     }
 
     private static Medicine.Size size(int index, Box box) {
-        return new Medicine.Size(
-                label(index), new DoseRange(dose(box.least()), dose(box.most())), Optional.empty());
+        return new Medicine.Size(label(index), new DoseRange(dose(box.least()), dose(box.most())), Optional.empty());
     }
 
     private static Protocol protocol(Case plan) {

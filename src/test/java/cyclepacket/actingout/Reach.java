@@ -107,7 +107,8 @@ final class Reach {
                     : Math.min(before.totals().most(), total - least(box));
             if (fits && least <= most) {
                 long value = chance.from(least, most);
-                List<Long> contents = contentsFor(box - 1, value, before.totals().thrownOn(), chance);
+                List<Long> contents =
+                        contentsFor(box - 1, value, before.totals().thrownOn(), chance);
                 long content = thrownOn.isPresent()
                         ? chance.from(Math.max(least(box), total - value), most(box))
                         : total - value;

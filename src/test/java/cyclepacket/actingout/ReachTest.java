@@ -31,7 +31,8 @@ class ReachTest {
     }
 
     private static int actsAs(Case plan, Reach reach, Reach.Possible end, long total, Chance chance) {
-        List<Long> contents = new ArrayList<>(reach.contentsFor(end.box(), total, end.totals().thrownOn(), chance));
+        List<Long> contents =
+                new ArrayList<>(reach.contentsFor(end.box(), total, end.totals().thrownOn(), chance));
         for (Box box : plan.boxes().subList(end.box(), plan.boxes().size())) {
             contents.add(chance.from(box.least(), box.most()));
         }
@@ -51,7 +52,9 @@ class ReachTest {
     private static boolean spans(Reach reach, Reach.Possible end, End acted) {
         End most = reach.endAt(end, end.totals().least());
         End least = reach.endAt(end, end.totals().most());
-        return withOwed(most, acted.owed()).equals(acted) && least.owed() <= acted.owed() && acted.owed() <= most.owed();
+        return withOwed(most, acted.owed()).equals(acted)
+                && least.owed() <= acted.owed()
+                && acted.owed() <= most.owed();
     }
 
     private static End withoutNumber(End end) {

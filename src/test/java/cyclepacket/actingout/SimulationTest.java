@@ -28,8 +28,12 @@ class SimulationTest {
         int[] secondOwed = {25, 120, 90, 60, 30, 125};
         for (int row = 0; row < 6; row++) {
             Story story = live(pen(25_000, 450), nights(10, 125), filled(300, row * 5, 4));
-            assertEquals(expected(1, firstNight[row], 1, firstOwed[row] * 1000L), told(story.endOf(1)), "first, row " + row);
-            assertEquals(expected(2, secondNight[row], 1, secondOwed[row] * 1000L), told(story.endOf(2)), "second, row " + row);
+            assertEquals(
+                    expected(1, firstNight[row], 1, firstOwed[row] * 1000L), told(story.endOf(1)), "first, row " + row);
+            assertEquals(
+                    expected(2, secondNight[row], 1, secondOwed[row] * 1000L),
+                    told(story.endOf(2)),
+                    "second, row " + row);
         }
     }
 
@@ -49,24 +53,36 @@ class SimulationTest {
         List<Evening> nights = new ArrayList<>(nights(4, 175));
         nights.addAll(nightsFrom(5, 8, 125));
         Pen pen = pen(25_000, 450);
-        assertEquals(expected(1, 4, 1, 100_000), told(live(pen, nights, units(600, 600)).endOf(1)));
-        assertEquals(expected(1, 5, 1, 75_000), told(live(pen, nights, units(750, 750)).endOf(1)));
+        assertEquals(
+                expected(1, 4, 1, 100_000),
+                told(live(pen, nights, units(600, 600)).endOf(1)));
+        assertEquals(
+                expected(1, 5, 1, 75_000),
+                told(live(pen, nights, units(750, 750)).endOf(1)));
         Story least = live(pen, nights, units(725, 600, 600));
         Story most = live(pen, nights, units(725, 750, 750));
         assertEquals(expected(1, 5, 1, 100_000), told(least.endOf(1)));
         assertEquals(expected(2, 10, 1, 125_000), told(least.endOf(2)));
         assertEquals(expected(2, 11, 1, 100_000), told(most.endOf(2)));
-        assertEquals(expected(2, 9, 1, 125_000), told(live(pen, nights, units(600, 600, 600)).endOf(2)));
-        assertEquals(expected(2, 11, 1, 75_000), told(live(pen, nights, units(750, 750, 600)).endOf(2)));
+        assertEquals(
+                expected(2, 9, 1, 125_000),
+                told(live(pen, nights, units(600, 600, 600)).endOf(2)));
+        assertEquals(
+                expected(2, 11, 1, 75_000),
+                told(live(pen, nights, units(750, 750, 600)).endOf(2)));
     }
 
     @Test
     void neverMeetsTheReadingThatRaisesTheAlarm() {
         List<Evening> nights = nights(3, 175);
         for (int content = 600; content <= 750; content++) {
-            assertEquals(Optional.empty(), told(live(pen(25_000, 450), nights, units(content, 600)).endOf(1)));
+            assertEquals(
+                    Optional.empty(),
+                    told(live(pen(25_000, 450), nights, units(content, 600)).endOf(1)));
         }
-        assertEquals(expected(1, 3, 1, 150_000), told(live(pen(25_000, 450), nights, units(375, 600)).endOf(1)));
+        assertEquals(
+                expected(1, 3, 1, 150_000),
+                told(live(pen(25_000, 450), nights, units(375, 600)).endOf(1)));
     }
 
     @Test
@@ -80,7 +96,9 @@ class SimulationTest {
         assertEquals(expected(1, 2, 1, 75_000), told(least.endOf(1)));
         assertEquals(5, least.ends().size(), "changes in nine nights");
         assertEquals(25, 2 * 9 + least.ends().size() + 2, "needles with two to spare");
-        assertEquals(expected(1, 3, 1, 375_000), told(live(full, nights, units(1125, 1125)).endOf(1)));
+        assertEquals(
+                expected(1, 3, 1, 375_000),
+                told(live(full, nights, units(1125, 1125)).endOf(1)));
     }
 
     @Test
@@ -94,7 +112,9 @@ class SimulationTest {
         assertEquals(LocalDate.parse("2026-12-23"), firstUse.lastDayOf(opened));
         assertEquals(LocalDate.parse("2026-12-24"), dayAfter.lastDayOf(opened));
         Story story = live(firstUse, nights, units(900, 900));
-        assertEquals(new End(1, LocalDate.parse("2026-12-24"), 1, true, 0, 0), story.ends().get(0));
+        assertEquals(
+                new End(1, LocalDate.parse("2026-12-24"), 1, true, 0, 0),
+                story.ends().get(0));
         assertEquals(LocalDate.parse("2026-12-24"), story.openedOn().get(1));
         Story later = live(dayAfter, nights, units(900, 900));
         assertEquals(LocalDate.parse("2026-12-25"), later.ends().get(0).date());
@@ -124,7 +144,10 @@ class SimulationTest {
         assertEquals(expected(1, 4, 1, 87_500), told(least.endOf(1)));
         assertEquals(expected(2, 8, 1, 37_500), told(least.endOf(2)));
         assertEquals(Optional.empty(), most.endOf(2));
-        assertEquals(expected(2, 8, 1, 12_500), told(live(pen(12_500, 400), nights, thousandths(662_500, 925_000)).endOf(2)));
+        assertEquals(
+                expected(2, 8, 1, 12_500),
+                told(live(pen(12_500, 400), nights, thousandths(662_500, 925_000))
+                        .endOf(2)));
         assertEquals(Optional.of(NIGHT_1.plusDays(6)), least.coveredUntil());
         assertEquals(37_500, least.shortBy());
     }
@@ -138,7 +161,9 @@ class SimulationTest {
     @Test
     void letsASixHundredGiveFourFullDosesAndStopOnTheFifthOrSixth() {
         for (int content = 600; content <= 750; content++) {
-            End end = live(pen(25_000, 450), nights(7, 150), units(content, 600)).endOf(1).orElseThrow();
+            End end = live(pen(25_000, 450), nights(7, 150), units(content, 600))
+                    .endOf(1)
+                    .orElseThrow();
             assertTrue(List.of(4L, 5L).contains(NIGHT_1.until(end.date()).getDays() * 1L), end.toString());
         }
         Story story = live(pen(25_000, 450), nights(7, 150), units(675, 600));
@@ -149,7 +174,9 @@ class SimulationTest {
     void refusesToDialPastWhatIsLeft() {
         Pen left = new Pen(Window.LEFT, 12_500, 12_500, 400_000, 28, false, false);
         Story story = live(left, nightsOf(left, 1, 3, 225_000), thousandths(290_400, 600_000));
-        assertEquals(new End(1, NIGHT_1.plusDays(1), 1, false, 162_500, 62_500), story.ends().get(0));
+        assertEquals(
+                new End(1, NIGHT_1.plusDays(1), 1, false, 162_500, 62_500),
+                story.ends().get(0));
     }
 
     private static Story nineHundreds(int overfill) {
@@ -158,8 +185,10 @@ class SimulationTest {
 
     private static List<Integer> nightsOfEnd(int box, int... overfills) {
         return Arrays.stream(overfills)
-                .mapToObj(overfill -> NIGHT_1.until(
-                                        nineHundreds(overfill).endOf(box).orElseThrow().date())
+                .mapToObj(overfill -> NIGHT_1.until(nineHundreds(overfill)
+                                        .endOf(box)
+                                        .orElseThrow()
+                                        .date())
                                 .getDays()
                         + 1)
                 .collect(Collectors.toList());

@@ -48,26 +48,37 @@ final class Tally {
     void count(Case plan, Story story) {
         add(Met.OWED_PEN, plan.pen().window() == Window.OWED);
         add(Met.LEFT_PEN, plan.pen().window() == Window.LEFT);
-        add(Met.SPLIT_DOSE, plan.evenings().stream().anyMatch(evening -> evening.settings().size() > 1));
+        add(
+                Met.SPLIT_DOSE,
+                plan.evenings().stream().anyMatch(evening -> evening.settings().size() > 1));
         add(Met.STARTED_BEFORE, plan.started().isPresent());
-        add(Met.DOSE_CHANGE, plan.evenings().stream().map(Evening::dose).distinct().count() > 1);
+        add(
+                Met.DOSE_CHANGE,
+                plan.evenings().stream().map(Evening::dose).distinct().count() > 1);
         add(Met.DAY_AFTER_RULE, plan.pen().dayAfter());
         add(Met.IN_USE_LIMIT, story.ends().stream().anyMatch(End::inUseLimit));
-        add(Met.TWO_ENDS_IN_ONE_EVENING, ends(story) > story.ends().stream().map(End::date).distinct().count());
-        add(Met.TWO_STOPS_IN_ONE_SETTING, story.acts().stream().anyMatch(act -> act.shown().size() > 1));
+        add(
+                Met.TWO_ENDS_IN_ONE_EVENING,
+                ends(story) > story.ends().stream().map(End::date).distinct().count());
+        add(
+                Met.TWO_STOPS_IN_ONE_SETTING,
+                story.acts().stream().anyMatch(act -> act.shown().size() > 1));
         add(Met.NOTHING_CAME_OUT, story.acts().stream().anyMatch(act -> cameToNothing(plan, act)));
-        add(Met.SMALL_REMAINDER, story.ends().stream()
-                .anyMatch(end -> !end.inUseLimit() && end.owed() < plan.pen().dialLeast()));
+        add(
+                Met.SMALL_REMAINDER,
+                story.ends().stream()
+                        .anyMatch(end ->
+                                !end.inUseLimit() && end.owed() < plan.pen().dialLeast()));
         add(Met.RUNS_OUT, story.firstShort().isPresent());
         add(Met.LASTS, story.firstShort().isEmpty());
         countPast(plan, story);
     }
 
     private void countPast(Case plan, Story story) {
-        List<Story.Act> past = story.acts().stream()
-                .filter(act -> plan.isPast(act.date()))
-                .toList();
-        List<Story.Act> stops = past.stream().filter(act -> !act.shown().isEmpty()).toList();
+        List<Story.Act> past =
+                story.acts().stream().filter(act -> plan.isPast(act.date())).toList();
+        List<Story.Act> stops =
+                past.stream().filter(act -> !act.shown().isEmpty()).toList();
         add(Met.RECORD, plan.hasPast());
         add(Met.UNKNOWN, did(past, Does.UNKNOWN));
         add(Met.UNKNOWN_WITH_AN_END, did(stops, Does.UNKNOWN));
@@ -76,11 +87,22 @@ final class Tally {
         add(Met.BLOCKED_NEEDLE, did(past, Does.BLOCKED_NEEDLE));
         add(Met.PARTIAL, did(stops, Does.GIVES_UP_AT_STOP));
         add(Met.LOST, past.stream().anyMatch(act -> act.lostBefore() + act.lostWithin() + act.lostAfter() > 0));
-        add(Met.READING, stops.stream().anyMatch(act -> act.deed().writes().window() && act.deed().writes().readBack()));
-        add(Met.MISSING_READ_BACK, stops.stream()
-                .anyMatch(act -> act.deed().writes().window() && !act.deed().writes().readBack()));
-        add(Met.END_NOT_WRITTEN, stops.stream().anyMatch(act -> !act.deed().writes().window()));
-        add(Met.RECORD_WITH_IN_USE_LIMIT, plan.hasPast() && story.ends().stream().anyMatch(End::inUseLimit));
+        add(
+                Met.READING,
+                stops.stream()
+                        .anyMatch(act -> act.deed().writes().window()
+                                && act.deed().writes().readBack()));
+        add(
+                Met.MISSING_READ_BACK,
+                stops.stream()
+                        .anyMatch(act -> act.deed().writes().window()
+                                && !act.deed().writes().readBack()));
+        add(
+                Met.END_NOT_WRITTEN,
+                stops.stream().anyMatch(act -> !act.deed().writes().window()));
+        add(
+                Met.RECORD_WITH_IN_USE_LIMIT,
+                plan.hasPast() && story.ends().stream().anyMatch(End::inUseLimit));
     }
 
     private static boolean did(List<Story.Act> acts, Does deed) {

@@ -26,7 +26,8 @@ record Trail(
         if (opened.isEmpty()) {
             return lastOpening.isEmpty();
         }
-        boolean notBefore = firstOpening.filter(first -> !opened.get().isBefore(first)).isPresent();
+        boolean notBefore =
+                firstOpening.filter(first -> !opened.get().isBefore(first)).isPresent();
         return notBefore && lastOpening.map(last -> !opened.get().isAfter(last)).orElse(true);
     }
 

@@ -29,13 +29,7 @@ final class Turns {
      * @param totals what had been drawn at each stop; empty when no number is proven
      */
     record Turn(
-            LocalDate date,
-            int setting,
-            long before,
-            long after,
-            long dialled,
-            OptionalInt stops,
-            List<Long> totals) {
+            LocalDate date, int setting, long before, long after, long dialled, OptionalInt stops, List<Long> totals) {
         boolean mayHave(int count) {
             return stops.isEmpty() || stops.getAsInt() >= count;
         }
@@ -80,10 +74,15 @@ final class Turns {
                 ? line.windows().isEmpty() && line.dialled().isPresent()
                 : line.windows().stream().anyMatch(Dose::isZero);
         boolean stopped = !line.windows().isEmpty() && !provenWhole;
-        OptionalInt stops = stopped
-                ? OptionalInt.of(line.windows().size())
-                : provenWhole ? OptionalInt.of(0) : OptionalInt.empty();
-        add(line.date(), line.setting(), dialled, given, stops, stopped && line.readBack() ? totals(line, dialled) : List.of());
+        OptionalInt stops =
+                stopped ? OptionalInt.of(line.windows().size()) : provenWhole ? OptionalInt.of(0) : OptionalInt.empty();
+        add(
+                line.date(),
+                line.setting(),
+                dialled,
+                given,
+                stops,
+                stopped && line.readBack() ? totals(line, dialled) : List.of());
     }
 
     private List<Long> totals(RecordLine line, long dialled) {

@@ -14,9 +14,10 @@ record Worlds(Chance chance, Pen pen, List<Box> boxes) {
         return switch (chance.from(0, 9)) {
             case 0 -> box.least();
             case 1 -> box.most();
-            default -> onMarks
-                    ? Math.max(box.least(), chance.markFrom(box.least(), box.most(), pen.step()))
-                    : chance.from(box.least(), box.most());
+            default ->
+                onMarks
+                        ? Math.max(box.least(), chance.markFrom(box.least(), box.most(), pen.step()))
+                        : chance.from(box.least(), box.most());
         };
     }
 

@@ -52,6 +52,8 @@ public final class DemoPlan {
     public ZoneId patientZone = NEW_YORK;
     public String firstDose = "187.5";
     public String dialMost = "400";
+    /** What the record says of the evening before an issue; the whole dose unless a test says otherwise. */
+    public Optional<Given> lastEvening = Optional.empty();
 
     public DemoPlan(int issue) {
         this.issue = issue;
@@ -287,22 +289,24 @@ public final class DemoPlan {
         int until = issue == 1 ? 4 : issue == 2 ? 8 : 11;
         for (int day = 5; day <= until; day++) {
             boolean change = day == 8;
-            lines.add(line(
-                    day, "fsh-pen", units(day < 9 ? "187.5" : "212.5"), List.of(units(change ? "87.5" : "0")), change));
+            boolean told = day == until && lastEvening.isPresent();
+            Given given = told ? lastEvening.get() : new Given.Amount(units(day < 9 ? "187.5" : "212.5"));
+            List<Dose> windows = told ? List.of() : List.of(units(change ? "87.5" : "0"));
+            lines.add(line(day, "fsh-pen", given, windows, change && !told));
             if (day >= 10) {
-                lines.add(line(day, "antagonist-syringe", Dose.parse("0.25 mg"), List.of(), false));
+                lines.add(line(day, "antagonist-syringe", new Given.Amount(Dose.parse("0.25 mg")), List.of(), false));
             }
         }
         return lines;
     }
 
-    private static RecordLine line(int day, String medicine, Dose given, List<Dose> windows, boolean end) {
+    private static RecordLine line(int day, String medicine, Given given, List<Dose> windows, boolean end) {
         return new RecordLine(
                 march(day),
                 medicine,
                 1,
                 Optional.empty(),
-                new Given.Amount(given),
+                given,
                 windows,
                 Optional.of(RecordLine.Plunger.END).filter(plunger -> end),
                 end,

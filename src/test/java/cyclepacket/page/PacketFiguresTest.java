@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.plan.Device;
 import cyclepacket.plan.HouseRules;
+import cyclepacket.plan.RecordLine.Given;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -72,7 +73,7 @@ class PacketFiguresTest {
         String second = part(new DemoPlan(2), "supply");
         assertTrue(second.contains("You have enough for sure until Thursday 11 March."), second);
         assertTrue(second.contains("Call the pharmacy by Wednesday 10 March, 2:00 p.m. (14:00)."), second);
-        assertTrue(part(new DemoPlan(3), "supply").contains("This is enough for all the evenings in this packet."));
+        assertTrue(part(new DemoPlan(3), "supply").contains("This lasts for all your evenings."));
     }
 
     @Test
@@ -99,6 +100,17 @@ class PacketFiguresTest {
         assertTrue(days.contains("If you have no trigger call, call us before this evening."), days);
     }
 
+    @Test
+    void tellsAPastEveningFromWhatIsKnownOfIt() throws Exception {
+        DemoPlan plan = new DemoPlan(3);
+        plan.lastEvening = Optional.of(new Given.Missed());
+        assertTrue(part(plan, "days").contains("follitropin (missed) 0.25 mg ganirelix (done)"), part(plan, "days"));
+        plan.lastEvening = Optional.of(new Given.Unknown());
+        assertTrue(part(plan, "days").contains("follitropin (not known)"), part(plan, "days"));
+        plan.lastEvening = Optional.of(new Given.Amount(DemoPlan.units("100")));
+        assertTrue(part(plan, "days").contains("100 units follitropin (part given)"), part(plan, "days"));
+    }
+
     /** 36 elapsed hours before 08:30 on 15 March 2027, over a clock change (RFC 5545 section 3.3.6: hours are exact). */
     @Test
     void printsTheCalledTriggerOnBothClocks() throws Exception {
@@ -122,6 +134,7 @@ class PacketFiguresTest {
         assertEquals(
                 List.of("12:00 midnight (00:00)", "12:30 a.m. (00:30)"),
                 called.alarms().stream().map(PacketFiguresTest::plain).toList());
+        assertFalse(part(plan, "door").contains("clinic"));
         String trigger = part(plan, "trigger");
         assertTrue(trigger.contains("at exactly 12:30 a.m. (00:30)"), trigger);
         assertTrue(trigger.contains("This is in the night between Saturday 13 March and Sunday 14 March."), trigger);
@@ -182,13 +195,16 @@ class PacketFiguresTest {
     }
 
     @Test
-    void givesOneBoxAndOneTickForEachPartOfADividedDose() {
+    void givesOneBoxAndOneTickForEachPartOfADividedDose() throws Exception {
         DemoPlan divided = new DemoPlan(1);
         divided.dialMost = "150";
         DoorView door = divided.view().door();
         assertEquals("5 March: [100 units, 87.5 units]", boxes(door).get(0));
+        assertEquals(2, door.rows().get(0).readings().size());
         assertEquals("2", door.rows().get(3).injections());
         assertEquals("3", door.rows().get(3).injectionsIfEnds());
+        assertTrue(part(divided, "card").contains("Never add it to the next part."));
+        assertFalse(part(new DemoPlan(1), "card").contains("Never add it to the next part."));
     }
 
     @Test

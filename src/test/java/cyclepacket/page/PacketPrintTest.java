@@ -39,7 +39,7 @@ class PacketPrintTest {
                     DemoPlan plan = new DemoPlan(issue);
                     plan.paper = paper;
                     plan.textSize = size;
-                    plan.draft = issue == 2;
+                    plan.draft = issue < 3;
                     prints.add(plan);
                 }
             }
