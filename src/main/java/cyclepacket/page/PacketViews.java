@@ -102,9 +102,11 @@ public final class PacketViews {
     }
 
     private static Optional<StartView.Tonight> tonight(DoorView door) {
-        return evening(door).or(() -> door.exact().stream()
-                .findFirst()
-                .map(exact -> new StartView.Tonight(exact.day(), exact.time(), List.of(exact.doorName()), false)));
+        return evening(door)
+                .or(() -> door.exact().stream()
+                        .findFirst()
+                        .map(exact ->
+                                new StartView.Tonight(exact.day(), exact.time(), List.of(exact.doorName()), false)));
     }
 
     private static Optional<StartView.Tonight> evening(DoorView door) {
