@@ -55,46 +55,17 @@ final class ChartTrailAgain {
                 }
             }
         }
-<<<<<<< HEAD
-        Possible possible = narrowed(cartridge, forward);
-        if (possible.least() != cartridge.a() || possible.most() != cartridge.b()) {
-            throw new AssertionError("cartridge " + cartridge.number() + " gives " + possible.least() + " to "
-                    + possible.most() + ", printed " + cartridge.a() + " to " + cartridge.b());
-=======
         List<Stretch> possible = narrowed(cartridge, opened(cartridge, before));
         long least = possible.stream().mapToLong(Stretch::low).min().orElseThrow();
         long most = possible.stream().mapToLong(Stretch::high).max().orElseThrow();
         if (least != cartridge.a() || most != cartridge.b()) {
             throw new AssertionError("cartridge " + cartridge.number() + " gives " + least + " to " + most
                     + ", printed " + cartridge.a() + " to " + cartridge.b());
->>>>>>> main
         }
         addEnds(cartridge, possible);
         return possible;
     }
 
-<<<<<<< HEAD
-    /** An injection that nobody knows raises the most of the cartridge in use then. */
-    private Possible raised(Cartridge cartridge, Possible before) {
-        long most = cartridge.most();
-        Possible forward = opened(cartridge, most, before);
-        while (!unknown.isEmpty()
-                && forward.most() >= unknown.get(0).before()
-                && !isReadEarlier(cartridge, unknown.get(0))) {
-            most += unknown.remove(0).unknown();
-            forward = opened(cartridge, most, before);
-        }
-        return forward;
-    }
-
-    private boolean isReadEarlier(Cartridge cartridge, Injection open) {
-        return injections.subList(0, injections.indexOf(open) + 1).stream()
-                .flatMap(injection -> injection.stops().stream())
-                .anyMatch(stop -> stop.box() >= cartridge.number());
-    }
-
-=======
->>>>>>> main
     private long start(int index) {
         return index == 0 ? 0 : injections.get(index - 1).after();
     }
@@ -103,16 +74,6 @@ final class ChartTrailAgain {
         List<Stretch> possible = new ArrayList<>();
         for (Stretch stretch : before) {
             for (int index = 0; index < injections.size(); index++) {
-<<<<<<< HEAD
-                long low = Math.max(stretch[0], start(index));
-                long high = Math.min(stretch[1], injections.get(index).after() - 1);
-                if (low <= high) {
-                    LocalDate opening = cartridge
-                            .opened()
-                            .filter(day -> day.isBefore(injections.get(0).date()))
-                            .orElse(injections.get(index).date());
-                    addStretch(low + cartridge.least(), high + most, firstPast(opening), dry, left);
-=======
                 LocalDate evening = injections.get(index).date();
                 LocalDate opening = cartridge
                         .opened()
@@ -121,7 +82,6 @@ final class ChartTrailAgain {
                 for (Stretch here :
                         cut(stretch, start(index), injections.get(index).after() - 1)) {
                     give(cartridge, here, firstPast(opening), possible);
->>>>>>> main
                 }
             }
             long total = injections.get(injections.size() - 1).after();
@@ -205,21 +165,12 @@ final class ChartTrailAgain {
         Injection injection = injections.get(index);
         long whole = injection.before() + injection.dialled();
         if (injection.confirmed()) {
-<<<<<<< HEAD
-            long drawn = trail.showsLeft()
-                    ? injection.stops().subList(0, stop + 1).stream()
-                            .mapToLong(ChartTrailText.Stop::number)
-                            .sum()
-                    : injection.dialled() - injection.stops().get(stop).number();
-            long total = injection.before() + drawn;
-=======
             long total = trail.showsLeft()
                     ? injection.before()
                             + injection.stops().subList(0, stop + 1).stream()
                                     .mapToLong(ChartTrailText.Stop::number)
                                     .sum()
                     : whole - injection.stops().get(stop).number();
->>>>>>> main
             if (total != cartridge.a() || total != cartridge.b()) {
                 throw new AssertionError("cartridge " + cartridge.number() + " was read at " + total + ", printed "
                         + cartridge.a() + " to " + cartridge.b());
@@ -241,13 +192,6 @@ final class ChartTrailAgain {
         for (int index = 0; index < injections.size(); index++) {
             addEnd(cartridge, possible, index, own);
         }
-<<<<<<< HEAD
-        changes.addAll(own);
-        String none = "none none";
-        ends.add(
-                evenings.isEmpty()
-                        ? none
-=======
         own.forEach(change -> evenings.add(change.date()));
         String chance = sure && evenings.size() == 1 ? "certain" : "possible";
         own.forEach(change ->
@@ -255,7 +199,6 @@ final class ChartTrailAgain {
         ends.add(
                 evenings.isEmpty()
                         ? "none none"
->>>>>>> main
                         : shortDay(evenings.first()) + " " + (sure ? shortDay(evenings.last()) : "later"));
     }
 
@@ -281,20 +224,7 @@ final class ChartTrailAgain {
         }
     }
 
-<<<<<<< HEAD
-    private void add(Cartridge cartridge, int index, String chance, String owed) {
-        changes.add(new Change(
-                cartridge.number(),
-                injections.get(index).date(),
-                injections.get(index).number(),
-                chance,
-                owed));
-    }
-
-    /** One thousandth is how "above zero" looks in whole thousandths. */
-=======
     /** One thousandth is how "just above" looks in whole thousandths. */
->>>>>>> main
     private static String owed(long least, long most) {
         if (least == 0 && most > least || least % 100 == 1) {
             return "above " + number(least - least % 100) + " to " + number(most);
@@ -312,10 +242,6 @@ final class ChartTrailAgain {
     private static String shortDay(LocalDate date) {
         String month = date.getMonth().name();
         return date.getDayOfMonth() + " " + month.charAt(0)
-<<<<<<< HEAD
-                + month.substring(1, 3).toLowerCase(java.util.Locale.ROOT);
-=======
                 + month.substring(1, 3).toLowerCase(Locale.ROOT);
->>>>>>> main
     }
 }
