@@ -44,7 +44,8 @@ final class CareViews {
                 range(medicine.store().unopened()),
                 medicine.store().unopened().needsRefrigerator(),
                 medicine.store().opened().map(this::range),
-                medicine.device().pen().map(pen -> Integer.toString(pen.openedDays())));
+                medicine.device().daysOnceOpened().map(days -> Integer.toString(days)),
+                medicine.isInjected());
     }
 
     private String range(TemperatureRange range) {

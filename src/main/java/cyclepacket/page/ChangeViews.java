@@ -21,7 +21,9 @@ final class ChangeViews {
                 continue;
             }
             Optional<String> next = next(ledger, change.leaving());
-            if (change.cause() == DayChange.Cause.IN_USE_LIMIT) {
+            if (ledger.medicine().device().stockVial().isPresent()) {
+                views.add(new ChangeView("vial", next));
+            } else if (change.cause() == DayChange.Cause.IN_USE_LIMIT) {
                 views.add(new ChangeView("limit", next));
             } else if (change.isCertain()) {
                 views.add(new ChangeView("expect", next));
@@ -40,7 +42,8 @@ final class ChangeViews {
     /** How many injections these changes can add. */
     static int extra(List<ChangeView> changes) {
         return (int) changes.stream()
-                .filter(change -> !change.kind().equals("limit"))
+                .filter(change ->
+                        !change.kind().equals("limit") && !change.kind().equals("vial"))
                 .count();
     }
 

@@ -6,14 +6,24 @@ import java.util.Optional;
 /**
  * The list of days: one row a day, past days too.
  *
- * @param time the time that the evenings share
+ * @param time the time that the evenings share; empty where not everything is given in the evening
+ * @param times the times of each medicine, where not everything is given in the evening
  * @param notFinished the evening after the last row, when no trigger was called
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
  */
-public record DaysView(Optional<String> time, List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
+public record DaysView(
+        Optional<String> time,
+        List<TimeLine> times,
+        List<Row> rows,
+        Optional<DayName> notFinished,
+        Optional<String> callBy) {
     public DaysView {
+        times = List.copyOf(times);
         rows = List.copyOf(rows);
     }
+
+    /** One medicine and its times of day. */
+    public record TimeLine(String medicine, String times) {}
 
     /**
      * One day.
@@ -35,9 +45,11 @@ public record DaysView(Optional<String> time, List<Row> rows, Optional<DayName> 
      *
      * @param state {@code done}, {@code missed}, {@code part}, {@code more}, {@code unknown}, {@code planned} or
      *     {@code wait}
+     * @param mark what it is drawn to, for what is drawn
      * @param time there when it differs from the shared one
      */
-    public record Dose(String medicine, List<BoxedAmount> amounts, Optional<String> time, String state) {
+    public record Dose(
+            String medicine, List<BoxedAmount> amounts, Optional<String> time, String state, Optional<String> mark) {
         public Dose {
             amounts = List.copyOf(amounts);
         }

@@ -2,12 +2,15 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Makes the list of days: past evenings as they were given, those to come as they are planned. */
 final class DaysViews {
@@ -29,7 +32,8 @@ final class DaysViews {
             facts.exact().forEach(dose -> dates.add(dose.at().toLocalDate()));
         }
         return new DaysView(
-                facts.sharedTime().map(words.clock()::time),
+                facts.sharedTime().filter(time -> !facts.isAroundTheDay()).map(words.clock()::time),
+                timeLines(),
                 dates.stream().map(this::row).toList(),
                 facts.notFinished().map(words.clock()::day),
                 Optional.of(facts.files().clinic().rules().noCallBy())
@@ -42,7 +46,7 @@ final class DaysViews {
         List<ChangeView> changes = new ArrayList<>();
         for (MedicineLedger medicine : facts.daily()) {
             medicine.day(date).ifPresent(day -> {
-                doses.add(dose(medicine.medicine().name(), day.evening()));
+                doses.add(dose(medicine.medicine(), day.evening()));
                 if (day.evening().isToCome()) {
                     changes.addAll(ChangeViews.of(medicine, day, words));
                 }
@@ -59,12 +63,43 @@ final class DaysViews {
                 changes);
     }
 
-    private DaysView.Dose dose(String name, Evening evening) {
+    private DaysView.Dose dose(Medicine medicine, Evening evening) {
         List<BoxedAmount> amounts = evening.isToCome()
                 ? Boxes.of(evening, words)
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
-        return new DaysView.Dose(name, amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
+        return new DaysView.Dose(
+                medicine.name(), amounts, time(medicine, evening), state(evening), mark(medicine, evening));
+    }
+
+    private List<DaysView.TimeLine> timeLines() {
+        return facts.daily().stream()
+                .map(MedicineLedger::medicine)
+                .filter(medicine ->
+                        facts.isAroundTheDay() && !facts.constantTimes(medicine).isEmpty())
+                .map(medicine -> new DaysView.TimeLine(
+                        medicine.name(),
+                        facts.constantTimes(medicine).stream()
+                                .map(words.clock()::time)
+                                .collect(Collectors.joining(words.text("and")))))
+                .toList();
+    }
+
+    /** All its times, where it has several on one day. */
+    private Optional<String> time(Medicine medicine, Evening evening) {
+        if (facts.isAroundTheDay() && !facts.constantTimes(medicine).isEmpty()) {
+            return Optional.empty();
+        }
+        List<LocalTime> times = facts.timesOn(medicine, evening.date());
+        return times.isEmpty()
+                ? facts.ownTime(evening).map(words.clock()::time)
+                : Optional.of(times.stream().map(words.clock()::time).collect(Collectors.joining(words.text("and"))));
+    }
+
+    private Optional<String> mark(Medicine medicine, Evening evening) {
+        return Optional.of(evening)
+                .filter(planned -> planned.state() == Evening.State.PLANNED)
+                .flatMap(planned -> new MarkWords(facts, words).of(medicine, planned.ordered()));
     }
 
     private static String state(Evening evening) {
@@ -96,7 +131,9 @@ final class DaysViews {
                         facts.files().medicine(dose.medicine()).orElseThrow().name(),
                         List.of(Boxes.known(dose.amount(), words)),
                         Optional.of(words.clock().time(dose.at().toLocalTime())),
-                        "planned"))
+                        "planned",
+                        new MarkWords(facts, words)
+                                .of(facts.files().medicine(dose.medicine()).orElseThrow(), dose.amount())))
                 .toList();
     }
 

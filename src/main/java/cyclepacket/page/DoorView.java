@@ -7,6 +7,7 @@ import java.util.Optional;
  * The page for the refrigerator door.
  *
  * @param time the daily time that most rows share
+ * @param aroundTheDay true when not everything is given in the evening
  * @param columns one for each medicine that is given day by day
  * @param window what the pen's number shows: {@code owed} or {@code left}; {@code none} without a pen
  * @param rows one evening each, from today on
@@ -16,6 +17,7 @@ import java.util.Optional;
  */
 public record DoorView(
         Optional<String> time,
+        boolean aroundTheDay,
         List<Column> columns,
         String window,
         List<Row> rows,
@@ -28,8 +30,11 @@ public record DoorView(
         exact = List.copyOf(exact);
     }
 
-    /** One medicine by its door name; {@code window} is {@code owed}, {@code left} or, without a pen, {@code none}. */
-    public record Column(String doorName, String window) {}
+    /**
+     * One medicine by its door name; {@code window} is {@code owed}, {@code left} or, without a pen, {@code none};
+     * {@code time} is the one that all its cells share, where the page has no time for all.
+     */
+    public record Column(String doorName, String window, Optional<String> time) {}
 
     /**
      * One evening.
@@ -58,10 +63,18 @@ public record DoorView(
         }
     }
 
-    /** Injections of one medicine on one evening: one box and one tick for each; a time when it is not the shared one. */
-    public record Cell(List<BoxedAmount> amounts, Optional<String> time) {
+    /**
+     * Injections of one medicine on one evening: one box and one tick for each.
+     *
+     * @param time when it is not the shared one
+     * @param times one for each box, when they differ
+     * @param marks what each is drawn to, for what is drawn; empty on an evening that waits for a call
+     */
+    public record Cell(List<BoxedAmount> amounts, Optional<String> time, List<String> times, List<String> marks) {
         public Cell {
             amounts = List.copyOf(amounts);
+            times = List.copyOf(times);
+            marks = List.copyOf(marks);
         }
     }
 

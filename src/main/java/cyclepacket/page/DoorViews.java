@@ -1,15 +1,20 @@
 package cyclepacket.page;
 
+import cyclepacket.course.DatedDose;
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Medicine;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Makes the door page from the ledger: one row for each evening from today on. */
 final class DoorViews {
@@ -31,8 +36,10 @@ final class DoorViews {
                 .forEach(day -> dates.add(day.evening().date())));
         return new DoorView(
                 facts.sharedTime().map(words.clock()::time),
+                facts.isAroundTheDay(),
                 columns.stream()
-                        .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), window(medicine)))
+                        .map(medicine -> new DoorView.Column(
+                                medicine.medicine().doorName(), window(medicine), columnTime(medicine)))
                         .toList(),
                 window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
@@ -75,7 +82,7 @@ final class DoorViews {
         int readings = 0;
         for (MedicineLedger medicine : columns) {
             Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
-            cells.add(day.map(ahead -> cell(ahead.evening())));
+            cells.add(day.map(ahead -> cell(medicine.medicine(), ahead.evening())));
             waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
                     .orElse(false);
             if (day.isPresent() && isPen(medicine)) {
@@ -83,10 +90,14 @@ final class DoorViews {
             }
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
-        int injections = cells.stream()
-                .flatMap(Optional::stream)
-                .mapToInt(cell -> cell.amounts().size())
-                .sum();
+        int injections = 0;
+        for (int column = 0; column < columns.size(); column++) {
+            boolean isInjected = columns.get(column).medicine().isInjected();
+            injections += cells.get(column)
+                    .filter(cell -> isInjected)
+                    .map(cell -> cell.amounts().size())
+                    .orElse(0);
+        }
         int extra = ChangeViews.extra(changes);
         return new DoorView.Row(
                 words.clock().day(date),
@@ -99,9 +110,35 @@ final class DoorViews {
                 Collections.nCopies(extra, ""));
     }
 
-    private DoorView.Cell cell(Evening evening) {
+    private DoorView.Cell cell(Medicine medicine, Evening evening) {
+        List<BoxedAmount> boxes = Boxes.of(evening, words);
+        List<LocalTime> times = facts.timesOn(medicine, evening.date());
+        boolean isInHead = !facts.constantTimes(medicine).isEmpty() && facts.isAroundTheDay();
+        boolean isEach = times.size() == boxes.size() && !isInHead;
         return new DoorView.Cell(
-                Boxes.of(evening, words), facts.ownTime(evening).map(words.clock()::time));
+                boxes,
+                isEach || isInHead ? Optional.empty() : facts.ownTime(evening).map(words.clock()::time),
+                isEach ? times.stream().map(words.clock()::time).toList() : List.of(),
+                marks(medicine, evening));
+    }
+
+    /** Where not everything is given in the evening, each column says its own times, if all its days share them. */
+    private Optional<String> columnTime(MedicineLedger medicine) {
+        return Optional.of(facts.constantTimes(medicine.medicine()))
+                .filter(times -> facts.isAroundTheDay() && !times.isEmpty())
+                .map(times -> times.stream()
+                        .map(words.clock()::time)
+                        .collect(Collectors.joining(", " + words.text("then") + " ")));
+    }
+
+    private List<String> marks(Medicine medicine, Evening evening) {
+        if (evening.state() == Evening.State.PROVISIONAL) {
+            return List.of();
+        }
+        MarkWords marks = new MarkWords(facts, words);
+        return evening.settings().stream()
+                .flatMap(dose -> marks.of(medicine, dose).stream())
+                .toList();
     }
 
     private List<DoorView.Exact> exact() {
@@ -115,7 +152,16 @@ final class DoorViews {
                         facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
                         Boxes.known(dose.amount(), words),
                         words.clock().time(dose.at().toLocalTime()),
-                        new InstantNotes(facts, words).night(dose.at())))
+                        notes(dose)))
                 .toList();
+    }
+
+    private List<String> notes(DatedDose dose) {
+        List<String> notes = new ArrayList<>(new InstantNotes(facts, words).night(dose.at()));
+        Medicine medicine = facts.files().medicine(dose.medicine()).orElseThrow();
+        new MarkWords(facts, words)
+                .of(medicine, dose.amount())
+                .ifPresent(mark -> notes.add(words.fill("mark.draw", Map.of("mark", mark))));
+        return notes;
     }
 }

@@ -1,10 +1,14 @@
 package cyclepacket.page;
 
+import cyclepacket.course.DatedDose;
+import cyclepacket.plan.Device;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Needle;
 import cyclepacket.plan.Device.Prime;
+import cyclepacket.plan.DisposablePen;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Medicine;
+import cyclepacket.plan.Taken;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,7 +41,7 @@ final class MedicineViews {
                 medicine.name(),
                 medicine.doorName(),
                 medicine.purpose(),
-                pen.isPresent() ? "pen" : "syringe",
+                form(medicine.device()),
                 pen.map(known -> known.window().name().toLowerCase(Locale.ROOT)).orElse("none"),
                 pen.filter(known -> known.prime() == Prime.EACH_INJECTION).isPresent(),
                 Long.toString(medicine.hold().toSeconds()),
@@ -45,7 +49,48 @@ final class MedicineViews {
                 pen.map(known -> Integer.toString(known.openedDays())),
                 usesAlcohol(facts),
                 medicine.exactTime(),
-                facts.files().plan().avoid());
+                facts.files().plan().avoid(),
+                formFacts(medicine),
+                new VialViews(facts, words).of(medicine),
+                medicine.device().taken().map(taken -> taken(medicine, taken)));
+    }
+
+    private static String form(Device device) {
+        if (device.pen().isPresent()) {
+            return "pen";
+        }
+        if (device.readySyringe().isPresent()) {
+            return "syringe";
+        }
+        return device.taken().isPresent() ? "taken" : "vial";
+    }
+
+    private MedicineView.FormFacts formFacts(Medicine medicine) {
+        Optional<Device.ReadySyringe> syringe = medicine.device().readySyringe();
+        return new MedicineView.FormFacts(
+                medicine.device() instanceof DisposablePen,
+                syringe.flatMap(Device.ReadySyringe::bubble)
+                        .map(bubble -> bubble.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                syringe.filter(Device.ReadySyringe::keepDark).isPresent(),
+                medicine.isIntoMuscle(),
+                facts.waits(medicine),
+                facts.files().protocol().rows().stream()
+                        .filter(row -> row.medicine().equals(medicine.id()))
+                        .flatMap(row -> row.pattern().stopRule().stream())
+                        .findFirst());
+    }
+
+    /** A patch changes on dates, so its page lists them. */
+    private TakenView taken(Medicine medicine, Taken taken) {
+        List<TakenView.Change> grid = facts.course().dosesOf(medicine.id()).stream()
+                .filter(dose -> taken.piece() == Taken.Piece.PATCH)
+                .map(DatedDose::date)
+                .filter(date -> !date.isBefore(facts.today()))
+                .distinct()
+                .map(date -> new TakenView.Change(words.clock().day(date)))
+                .toList();
+        return new TakenView(
+                taken.way().name().toLowerCase(Locale.ROOT), taken.piece().word(), taken.halves(), grid);
     }
 
     private String needle(Needle needle) {

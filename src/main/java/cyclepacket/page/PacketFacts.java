@@ -63,12 +63,57 @@ public record PacketFacts(
     }
 
     private boolean isExact(Medicine medicine) {
-        return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact());
+        return files.protocol().rows().stream()
+                .anyMatch(row -> row.medicine().equals(medicine.id()) && row.isTrigger());
     }
 
-    /** The medicines that the protocol gives at the trigger's instant. */
+    /** The medicines that the protocol gives as parts of the trigger. */
     List<Protocol.Row> exactRows() {
-        return files.protocol().rows().stream().filter(Protocol.Row::isExact).toList();
+        return files.protocol().rows().stream().filter(Protocol.Row::isTrigger).toList();
+    }
+
+    /** Whether a row of this medicine waits for the day that is told on the phone. */
+    boolean waits(Medicine medicine) {
+        return waiting().contains(medicine);
+    }
+
+    /** The medicines whose first day is told on the phone and was not yet, in the order of the protocol. */
+    List<Medicine> waiting() {
+        return course.waiting().stream()
+                .map(row -> files.medicine(row.medicine()).orElseThrow())
+                .distinct()
+                .toList();
+    }
+
+    /** The times of one medicine on one day, in order, where it is given at more than one. */
+    List<LocalTime> timesOn(Medicine medicine, LocalDate date) {
+        List<LocalTime> times = course.dosesOf(medicine.id()).stream()
+                .filter(dose -> dose.date().equals(date))
+                .map(dose -> dose.at().toLocalTime())
+                .toList();
+        return times.size() > 1 ? times : List.of();
+    }
+
+    /** The times of day of one medicine, where every one of its days has the same; else none. */
+    List<LocalTime> constantTimes(Medicine medicine) {
+        Map<LocalDate, List<LocalTime>> days = course.dosesOf(medicine.id()).stream()
+                .filter(dose -> !dose.isExact())
+                .collect(Collectors.groupingBy(
+                        DatedDose::date,
+                        TreeMap::new,
+                        Collectors.mapping(dose -> dose.at().toLocalTime(), Collectors.toList())));
+        List<List<LocalTime>> distinct = days.values().stream().distinct().toList();
+        return distinct.size() == 1 ? distinct.get(0) : List.of();
+    }
+
+    /** Whether the shared time is before noon, or several times a day are kept, so that no page may say evening. */
+    boolean isAroundTheDay() {
+        return sharedTime().filter(time -> time.isBefore(LocalTime.NOON)).isPresent()
+                || daily().stream()
+                        .anyMatch(ledger -> ledger.days().stream()
+                                .anyMatch(day -> !timesOn(
+                                                ledger.medicine(), day.evening().date())
+                                        .isEmpty()));
     }
 
     /** The evening after the last one listed, when the course waits for a trigger that was not called. */

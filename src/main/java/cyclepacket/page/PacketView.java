@@ -3,7 +3,12 @@ package cyclepacket.page;
 import java.util.List;
 import java.util.Optional;
 
-/** Everything that the patient's packet prints, as texts that are ready to read. */
+/**
+ * Everything that the patient's packet prints, as texts that are ready to read.
+ *
+ * @param waiting the door names of what waits for a day that is told on the phone
+ * @param aim {@code transfer}, {@code insemination} or {@code freezing}
+ */
 public record PacketView(
         IssueView issue,
         PersonView person,
@@ -15,6 +20,9 @@ public record PacketView(
         List<CartridgesView> cartridges,
         List<MedicineView> medicines,
         Optional<TriggerView> trigger,
+        Optional<SitesView> sites,
+        List<String> waiting,
+        String aim,
         SupplyView supply,
         TroubleView trouble,
         StorageView storage,
@@ -22,5 +30,6 @@ public record PacketView(
     public PacketView {
         cartridges = List.copyOf(cartridges);
         medicines = List.copyOf(medicines);
+        waiting = List.copyOf(waiting);
     }
 }

@@ -1,6 +1,7 @@
 package cyclepacket.page;
 
 import cyclepacket.plan.Clinic;
+import cyclepacket.plan.Medicine;
 import cyclepacket.plan.Plan;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,17 +26,21 @@ public final class PacketViews {
         List<CartridgesView> cartridges = cartridges();
         List<MedicineView> medicines = new MedicineViews(facts, words).views();
         Optional<TriggerView> trigger = new TriggerViews(facts, words).view();
+        Optional<SitesView> sites = new SitesViews(facts, words).view();
         return new PacketView(
                 issue(),
                 person(),
                 phones(),
                 layout(),
-                new StartView(tonight(door), parts(cartridges, medicines, trigger)),
+                new StartView(tonight(door), parts(cartridges, medicines, trigger, sites)),
                 door,
                 new DaysViews(facts, words).view(),
                 cartridges,
                 medicines,
                 trigger,
+                sites,
+                facts.waiting().stream().map(Medicine::doorName).toList(),
+                facts.files().protocol().aim().name().toLowerCase(Locale.ROOT),
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
@@ -124,12 +129,16 @@ public final class PacketViews {
     }
 
     private static List<StartView.Part> parts(
-            List<CartridgesView> cartridges, List<MedicineView> medicines, Optional<TriggerView> trigger) {
+            List<CartridgesView> cartridges,
+            List<MedicineView> medicines,
+            Optional<TriggerView> trigger,
+            Optional<SitesView> sites) {
         List<StartView.Part> parts = new ArrayList<>();
         List.of("door", "days", "supply").forEach(key -> parts.add(new StartView.Part(key, key)));
         if (!cartridges.isEmpty()) {
             List.of("cartridges", "card").forEach(key -> parts.add(new StartView.Part(key, key)));
         }
+        sites.ifPresent(page -> parts.add(new StartView.Part("sites", "sites")));
         medicines.stream().findFirst().ifPresent(first -> parts.add(new StartView.Part("medicines", first.anchor())));
         trigger.ifPresent(page -> parts.add(new StartView.Part("trigger", "trigger")));
         List.of("calls", "trouble", "keeping", "log").forEach(key -> parts.add(new StartView.Part(key, key)));

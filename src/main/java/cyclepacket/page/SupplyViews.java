@@ -2,6 +2,8 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.Draw;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Medicine;
+import cyclepacket.quantity.Dose;
 import cyclepacket.supply.SupplyLine;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -30,7 +32,7 @@ final class SupplyViews {
         boolean pen = line.medicine().device().pen().isPresent();
         return new SupplyView.Item(
                 line.medicine().name(),
-                pen ? cartridges(ledger) : syringes(ledger),
+                pen ? cartridges(ledger) : pieces(ledger),
                 !line.isShort(),
                 line.covered().surelyUntil().map(words.clock()::day),
                 Optional.of(line).filter(SupplyLine::isShort).map(this::callBy));
@@ -47,11 +49,30 @@ final class SupplyViews {
                 .toList();
     }
 
-    private List<String> syringes(MedicineLedger ledger) {
-        long used = ledger.draws().stream().filter(Draw::isRecorded).count();
-        long left = Math.max(0, ledger.containers().size() - used);
+    /** Whole containers that are not used up: one for each dose, or as many as the record has emptied. */
+    private List<String> pieces(MedicineLedger ledger) {
+        Medicine medicine = ledger.medicine();
+        boolean isVial = medicine.device().stockVial().isPresent();
+        Dose used = ledger.draws().stream()
+                .filter(Draw::isRecorded)
+                .map(Draw::after)
+                .reduce(Dose.zero(medicine.unit()), Dose::max);
+        long left = ledger.containers().stream()
+                .filter(line -> isVial
+                        ? line.firstEnd()
+                                .filter(day -> day.isBefore(facts.today()))
+                                .isEmpty()
+                        : line.leastTotal().isMoreThan(used))
+                .count();
         return List.of(
-                words.fill(left == 1 ? "supply.syringe" : "supply.syringes", Map.of("count", Long.toString(left))));
+                words.fill("supply." + piece(medicine) + (left == 1 ? "" : "s"), Map.of("count", Long.toString(left))));
+    }
+
+    private static String piece(Medicine medicine) {
+        if (medicine.device().taken().isPresent()) {
+            return medicine.device().taken().get().piece().word();
+        }
+        return medicine.device().readySyringe().isPresent() ? "syringe" : "vial";
     }
 
     private SupplyView.CallBy callBy(SupplyLine line) {
@@ -72,7 +93,8 @@ final class SupplyViews {
                 .filter(line -> line.needles() > 0)
                 .count();
         long syringes = facts.ledger().medicines().stream()
-                .filter(ledger -> ledger.medicine().device().pen().isEmpty())
+                .filter(ledger -> ledger.medicine().device().pen().isEmpty()
+                        && ledger.medicine().isInjected())
                 .flatMap(ledger -> ledger.draws().stream())
                 .filter(draw -> !draw.isRecorded())
                 .count();

@@ -6,18 +6,32 @@ import java.util.Optional;
 /**
  * The page of the trigger injection.
  *
- * @param takes what is injected
+ * @param takes what is injected, first part
  * @param called the time, once it was called and read back
+ * @param later the parts that are given some hours later; empty until the time was called
  * @param stops what to stop and after which evening
  */
-public record TriggerView(List<Take> takes, Optional<Called> called, List<Stop> stops) {
+public record TriggerView(List<Take> takes, Optional<Called> called, List<Later> later, List<Stop> stops) {
     public TriggerView {
         takes = List.copyOf(takes);
+        later = List.copyOf(later);
         stops = List.copyOf(stops);
     }
 
-    /** One medicine of the trigger. */
-    public record Take(String medicine, String doorName, BoxedAmount amount) {}
+    /**
+     * One medicine of the trigger.
+     *
+     * @param mark what it is drawn to, for what is drawn
+     */
+    public record Take(String medicine, String doorName, BoxedAmount amount, Optional<String> mark) {}
+
+    /** A later part of the same trigger, at its own time. */
+    public record Later(DayName day, String time, List<String> notes, String alarm, List<Take> takes) {
+        public Later {
+            notes = List.copyOf(notes);
+            takes = List.copyOf(takes);
+        }
+    }
 
     /**
      * The called instant.

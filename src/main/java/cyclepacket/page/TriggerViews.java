@@ -27,17 +27,48 @@ final class TriggerViews {
 
     /** Empty for a protocol without an injection at an exact minute. */
     Optional<TriggerView> view() {
-        List<TriggerView.Take> takes =
-                facts.exactRows().stream().flatMap(row -> take(row).stream()).toList();
+        List<TriggerView.Take> takes = takesAfter(Duration.ZERO);
         if (takes.isEmpty()) {
             return Optional.empty();
         }
         Optional<TriggerView.Called> called =
                 facts.course().anchors().trigger().filter(Trigger::isCalled).map(this::called);
-        return Optional.of(new TriggerView(takes, called, stops(called.isPresent())));
+        return Optional.of(new TriggerView(takes, called, later(), stops(called.isPresent())));
     }
 
-    private Optional<TriggerView.Take> take(Protocol.Row row) {
+    private static Duration after(Protocol.Row row) {
+        return row.pattern().hoursAfter().orElse(Duration.ZERO);
+    }
+
+    private List<TriggerView.Take> takesAfter(Duration hours) {
+        return facts.exactRows().stream()
+                .filter(row -> after(row).equals(hours))
+                .map(this::take)
+                .toList();
+    }
+
+    private List<TriggerView.Later> later() {
+        Optional<Trigger> called = facts.course().anchors().trigger().filter(Trigger::isCalled);
+        return called.stream()
+                .flatMap(first -> facts.exactRows().stream()
+                        .map(TriggerViews::after)
+                        .filter(hours -> !hours.isZero())
+                        .distinct()
+                        .sorted()
+                        .map(hours -> later(first.after(hours).at(), hours)))
+                .toList();
+    }
+
+    private TriggerView.Later later(ZonedDateTime at, Duration hours) {
+        return new TriggerView.Later(
+                words.clock().day(at.toLocalDate()),
+                words.clock().time(at.toLocalTime()),
+                new InstantNotes(facts, words).of(at),
+                alarm(at.minus(FIRST_ALARM), at),
+                takesAfter(hours));
+    }
+
+    private TriggerView.Take take(Protocol.Row row) {
         Optional<Dose> amount = row.amount()
                 .or(() -> facts.course().dosesOf(row.medicine()).stream()
                         .map(DatedDose::amount)
@@ -45,7 +76,11 @@ final class TriggerViews {
         Medicine medicine = facts.files().medicine(row.medicine()).orElseThrow();
         BoxedAmount box = new BoxedAmount(
                 amount.map(words.amounts()::amount), words.amounts().unit(medicine.unit()));
-        return Optional.of(new TriggerView.Take(medicine.name(), medicine.doorName(), box));
+        return new TriggerView.Take(
+                medicine.name(),
+                medicine.doorName(),
+                box,
+                amount.flatMap(dose -> new MarkWords(facts, words).of(medicine, dose)));
     }
 
     private TriggerView.Called called(Trigger trigger) {

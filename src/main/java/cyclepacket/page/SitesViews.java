@@ -1,0 +1,130 @@
+package cyclepacket.page;
+
+import cyclepacket.course.DatedDose;
+import cyclepacket.course.Site;
+import cyclepacket.course.SiteRotation;
+import cyclepacket.ledger.LedgerDay;
+import cyclepacket.plan.Medicine;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Makes the list of what is done in which order and where. */
+final class SitesViews {
+    private final PacketFacts facts;
+    private final Words words;
+
+    SitesViews(PacketFacts facts, Words words) {
+        this.facts = facts;
+        this.words = words;
+    }
+
+    /** One thing to do: an injection, or something that is taken. */
+    private record Deed(LocalDate date, LocalTime time, int row, Medicine medicine) {}
+
+    /** Empty when nothing is injected. */
+    Optional<SitesView> view() {
+        List<Deed> deeds = deeds();
+        List<Deed> injections =
+                deeds.stream().filter(deed -> deed.medicine().isInjected()).toList();
+        List<Medicine> columns = injections.stream()
+                .filter(this::isAhead)
+                .map(Deed::medicine)
+                .distinct()
+                .toList();
+        if (columns.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new SitesView(
+                columns.stream().anyMatch(medicine -> !medicine.isIntoMuscle()),
+                columns.stream().anyMatch(Medicine::isIntoMuscle),
+                order(deeds),
+                columns.stream().map(Medicine::doorName).toList(),
+                rows(injections, columns)));
+    }
+
+    private List<SitesView.Row> rows(List<Deed> injections, List<Medicine> columns) {
+        List<Site> sites = SiteRotation.of(injections.stream()
+                .map(deed ->
+                        new SiteRotation.Injection(deed.date(), deed.medicine().isIntoMuscle()))
+                .toList());
+        Map<LocalDate, Map<Medicine, List<SitesView.Spot>>> days = new TreeMap<>();
+        for (int index = 0; index < injections.size(); index++) {
+            Deed deed = injections.get(index);
+            if (isAhead(deed)) {
+                days.computeIfAbsent(deed.date(), day -> new LinkedHashMap<>())
+                        .computeIfAbsent(deed.medicine(), medicine -> new ArrayList<>())
+                        .add(spot(sites.get(index)));
+            }
+        }
+        return days.entrySet().stream()
+                .map(day -> new SitesView.Row(
+                        words.clock().day(day.getKey()),
+                        columns.stream()
+                                .map(medicine -> Optional.ofNullable(
+                                                day.getValue().get(medicine))
+                                        .map(SitesView.Spots::new))
+                                .toList()))
+                .toList();
+    }
+
+    private static SitesView.Spot spot(Site site) {
+        return new SitesView.Spot(Integer.toString(site.number()), site.isLeft() ? "left" : "right");
+    }
+
+    /** Each medicine at each of its times once. */
+    private List<SitesView.Step> order(List<Deed> deeds) {
+        return deeds.stream()
+                .filter(this::isAhead)
+                .sorted(Comparator.comparing(Deed::time)
+                        .thenComparing(deed -> deed.medicine().isInjected())
+                        .thenComparing(Deed::row))
+                .map(deed -> new SitesView.Step(
+                        words.clock().time(deed.time()), deed.medicine().doorName()))
+                .distinct()
+                .toList();
+    }
+
+    private boolean isAhead(Deed deed) {
+        return !deed.date().isBefore(facts.today());
+    }
+
+    /** Everything of the course that is told, by day and time; what is taken comes before what is injected. */
+    private List<Deed> deeds() {
+        List<Deed> deeds = new ArrayList<>();
+        for (DatedDose dose : facts.course().doses()) {
+            if (dose.isExact() && !facts.course().isTriggerCalled()) {
+                continue;
+            }
+            Medicine medicine = facts.files().medicine(dose.medicine()).orElseThrow();
+            for (int part = 0; part < parts(medicine, dose); part++) {
+                deeds.add(new Deed(dose.at().toLocalDate(), dose.at().toLocalTime(), dose.row(), medicine));
+            }
+        }
+        deeds.sort(Comparator.comparing(Deed::date)
+                .thenComparing(Deed::time)
+                .thenComparing(deed -> deed.medicine().isInjected())
+                .thenComparing(Deed::row));
+        return deeds;
+    }
+
+    /** A dose above the dial is several injections. */
+    private int parts(Medicine medicine, DatedDose dose) {
+        if (medicine.device().pen().isEmpty()) {
+            return 1;
+        }
+        return facts.ledger()
+                .of(medicine)
+                .flatMap(ledger -> ledger.day(dose.date()))
+                .map(LedgerDay::evening)
+                .filter(evening -> evening.isToCome())
+                .map(evening -> Math.max(1, evening.settings().size()))
+                .orElse(1);
+    }
+}
