@@ -25,7 +25,9 @@ final class TriggerEveningRule extends Rule {
         for (int index = 0; index < rows.size(); index++) {
             Protocol.Row row = rows.get(index);
             boolean isNone = NONE.equals(plan.clinic().rules().triggerEvening().get(row.medicine()));
-            if (isNone && reachesTrigger(plan.course().anchors(), row)) {
+            if (isNone
+                    && !isWaiting(plan, index)
+                    && reachesTrigger(plan.course().anchors(), row)) {
                 found.add(stop(
                         plan.inProtocol("/rows/" + index + "/until"),
                         "the clinic gives no " + row.medicine()
@@ -34,6 +36,11 @@ final class TriggerEveningRule extends Rule {
             }
         }
         return found;
+    }
+
+    /** A row without days reaches no evening yet. */
+    private static boolean isWaiting(ComputedPlan plan, int row) {
+        return plan.course().waiting().stream().anyMatch(waiting -> waiting.row() == row);
     }
 
     private static boolean reachesTrigger(Anchors anchors, Protocol.Row row) {
