@@ -26,6 +26,7 @@ final class ChartInputs {
 
     List<ChartTable> tables() {
         List<ChartTable> tables = new ArrayList<>(List.of(doses(), stock()));
+        new ChartMeasures(source, words).table().ifPresent(tables::add);
         if (!plan.record().isEmpty()) {
             tables.add(record());
         }

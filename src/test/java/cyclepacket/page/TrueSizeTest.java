@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.LaidOut;
 import cyclepacket.packet.Press;
+import cyclepacket.pdf.Conformity;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -201,6 +202,11 @@ class TrueSizeTest {
         for (Stroke ruler : rulers) {
             assertEquals(50, ruler.length(), NEAR);
         }
+    }
+
+    @Test
+    void keepsThePublishedRulesForPdf() {
+        Conformity.assertConforms(packet);
     }
 
     /** The same line on a picture of the page: at 254 dots to the inch ten dots are a millimetre. */
