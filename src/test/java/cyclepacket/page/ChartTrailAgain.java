@@ -59,7 +59,8 @@ final class ChartTrailAgain {
         }
         Possible possible = narrowed(cartridge, forward);
         if (possible.least() != cartridge.a() || possible.most() != cartridge.b()) {
-            throw new AssertionError("cartridge " + cartridge.number() + " gives " + possible.least() + " to " + possible.most() + ", printed " + cartridge.a() + " to " + cartridge.b());
+            throw new AssertionError("cartridge " + cartridge.number() + " gives " + possible.least() + " to "
+                    + possible.most() + ", printed " + cartridge.a() + " to " + cartridge.b());
         }
         addEnds(cartridge, possible);
         return possible;
@@ -69,7 +70,9 @@ final class ChartTrailAgain {
     private Possible raised(Cartridge cartridge, Possible before) {
         long most = cartridge.most();
         Possible forward = opened(cartridge, most, before);
-        while (!unknown.isEmpty() && forward.most() >= unknown.get(0).before() && !isReadEarlier(cartridge, unknown.get(0))) {
+        while (!unknown.isEmpty()
+                && forward.most() >= unknown.get(0).before()
+                && !isReadEarlier(cartridge, unknown.get(0))) {
             most += unknown.remove(0).unknown();
             forward = opened(cartridge, most, before);
         }
@@ -94,7 +97,10 @@ final class ChartTrailAgain {
                 long low = Math.max(stretch[0], start(index));
                 long high = Math.min(stretch[1], injections.get(index).after() - 1);
                 if (low <= high) {
-                    LocalDate opening = cartridge.opened().filter(day -> day.isBefore(injections.get(0).date())).orElse(injections.get(index).date());
+                    LocalDate opening = cartridge
+                            .opened()
+                            .filter(day -> day.isBefore(injections.get(0).date()))
+                            .orElse(injections.get(index).date());
                     addStretch(low + cartridge.least(), high + most, firstPast(opening), dry, left);
                 }
             }
@@ -155,11 +161,14 @@ final class ChartTrailAgain {
         Injection injection = injections.get(index);
         if (injection.confirmed()) {
             long drawn = trail.showsLeft()
-                    ? injection.stops().subList(0, stop + 1).stream().mapToLong(ChartTrailText.Stop::number).sum()
+                    ? injection.stops().subList(0, stop + 1).stream()
+                            .mapToLong(ChartTrailText.Stop::number)
+                            .sum()
                     : injection.dialled() - injection.stops().get(stop).number();
             long total = injection.before() + drawn;
             if (total != cartridge.a() || total != cartridge.b()) {
-                throw new AssertionError("cartridge " + cartridge.number() + " was read at " + total + ", printed " + cartridge.a() + " to " + cartridge.b());
+                throw new AssertionError("cartridge " + cartridge.number() + " was read at " + total + ", printed "
+                        + cartridge.a() + " to " + cartridge.b());
             }
         }
         long end = injection.before() + injection.dialled();
@@ -184,7 +193,10 @@ final class ChartTrailAgain {
         }
         changes.addAll(own);
         String none = "none none";
-        ends.add(evenings.isEmpty() ? none : shortDay(evenings.first()) + " " + (sure ? shortDay(evenings.last()) : "later"));
+        ends.add(
+                evenings.isEmpty()
+                        ? none
+                        : shortDay(evenings.first()) + " " + (sure ? shortDay(evenings.last()) : "later"));
     }
 
     private void addEnd(Cartridge cartridge, Possible possible, int index, String chance, List<Change> own) {
@@ -202,7 +214,12 @@ final class ChartTrailAgain {
     }
 
     private void add(Cartridge cartridge, int index, String chance, String owed) {
-        changes.add(new Change(cartridge.number(), injections.get(index).date(), injections.get(index).number(), chance, owed));
+        changes.add(new Change(
+                cartridge.number(),
+                injections.get(index).date(),
+                injections.get(index).number(),
+                chance,
+                owed));
     }
 
     /** One thousandth is how "above zero" looks in whole thousandths. */
@@ -222,6 +239,7 @@ final class ChartTrailAgain {
 
     private static String shortDay(LocalDate date) {
         String month = date.getMonth().name();
-        return date.getDayOfMonth() + " " + month.charAt(0) + month.substring(1, 3).toLowerCase(java.util.Locale.ROOT);
+        return date.getDayOfMonth() + " " + month.charAt(0)
+                + month.substring(1, 3).toLowerCase(java.util.Locale.ROOT);
     }
 }
