@@ -31,7 +31,8 @@ public final class SuppliesJson {
 
     /**
      * One JSON object with a line break at its end. {@code lengths} and {@code choices} stand beside the medicines, and
-     * are empty once the trigger has its day. Chances are from 0 to 1 with four decimals, means with two, half up.
+     * are empty once the trigger has its day. Chances are from 0 to 1 with four decimals, means of
+     * amounts have three, of money two, rounded half up.
      */
     public static String of(Plan plan, SupplyPlan supply) {
         ObjectNode root = JSON.objectNode();
@@ -115,7 +116,7 @@ public final class SuppliesJson {
         ObjectNode node = JSON.objectNode();
         node.set("now", basket(choice.now()));
         node.put("refill-chance", chance(choice.refillChance()));
-        node.put("waste", mean(choice.waste().times(Ratio.of(1, 1000))));
+        node.put("waste", choice.waste().times(Ratio.of(1, 1000)).rounded(3, RoundingMode.HALF_UP));
         node.put("waste-cost", money(choice.wasteCost()));
         node.put("cost", money(choice.cost()));
         node.put("in-time", choice.isInTime());
@@ -126,8 +127,8 @@ public final class SuppliesJson {
             own.put("first-short", stage.firstShort().toString());
             own.put("order-by", instant(stage.lastOrder()));
             own.set("buy", basket(stage.basket()));
-            own.put("chance", chance(stage.chance()));
-            own.put("chance-before-known", chance(stage.chanceBeforeKnown()));
+            own.put("chance-ordered", chance(stage.chanceOrdered()));
+            own.put("chance-needed", chance(stage.chanceNeeded()));
         }
         return node;
     }

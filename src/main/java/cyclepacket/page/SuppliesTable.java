@@ -101,12 +101,14 @@ public final class SuppliesTable {
                 .map(Container::number)
                 .map(number -> "box " + number)
                 .collect(Collectors.joining(", "));
-        String saves = better.fewerEvenings() > 0
-                ? "saves new-cartridge evenings: " + better.fewerEvenings()
-                : better.lessLeft() > 0
-                        ? "leaves less over: " + number(Ratio.of(better.lessLeft(), 1000)) + " " + unit
-                        : "uses first what expires first";
-        return "  loading   " + order + " " + saves + "\n";
+        String saves = switch (better.gain()) {
+            case PART_USED_FIRST -> "uses first what is in use already";
+            case FEWER_EVENINGS -> "saves new-cartridge evenings: " + better.fewerEvenings();
+            case LESS_LEFT ->
+                "leaves less in opened cartridges: " + number(Ratio.of(better.lessLeft(), 1000)) + " " + unit;
+            case SOONER_EXPIRY -> "uses first what expires first";
+        };
+        return "  loading   " + order + "; " + saves + "\n";
     }
 
     private static String lengths(SupplyLine line) {
@@ -156,18 +158,16 @@ public final class SuppliesTable {
     }
 
     private static String stages(BuyChoice best) {
-        String head = "  * costs least on average. Each later order waits until stimulation comes to it:\n";
-        return best.later().isEmpty()
-                ? "  * costs least on average\n"
-                : head + best.later().stream().map(SuppliesTable::stage).collect(Collectors.joining());
+        return "  * costs least on average\n"
+                + (best.later().isEmpty() ? "" : "  then, while stimulation still goes on at that hour:\n")
+                + best.later().stream().map(SuppliesTable::stage).collect(Collectors.joining());
     }
 
     private static String stage(BuyChoice.Stage stage) {
-        return "    for evening " + stage.days() + " (" + DAY.format(stage.firstShort()) + "): "
-                + basket(stage.basket())
-                + ", order by " + stage.lastOrder().map(SuppliesTable::at).orElse("too late")
-                + "; needed " + percent(stage.chance()) + ", its hour comes while stimulation goes on "
-                + percent(stage.chanceBeforeKnown()) + "\n";
+        return "    by " + stage.lastOrder().map(SuppliesTable::at).orElse("no hour that is in time") + ": order "
+                + basket(stage.basket()) + " for evening " + stage.days() + " (" + DAY.format(stage.firstShort())
+                + ") and on; ordered " + percent(stage.chanceOrdered()) + ", needed " + percent(stage.chanceNeeded())
+                + "\n";
     }
 
     private static String items(SupplyPlan supply) {

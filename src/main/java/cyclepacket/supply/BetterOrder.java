@@ -3,6 +3,7 @@ package cyclepacket.supply;
 import cyclepacket.ledger.Container;
 import cyclepacket.ledger.ContainerLine;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.supply.LoadingOrder.Gain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,17 @@ final class BetterOrder {
         int evening = loaded == 0 ? EveningTotals.NONE : totals.evening(from);
         LoadingSearch search = new LoadingSearch(totals, from, evening, partUsedFirst);
         LoadingSearch.Row own = search.inOrder(waiting);
-        return search.best(waiting).filter(best -> best.isBetterThan(own)).map(best -> advice(best, own, waiting));
+        boolean leavesPartUsed = partUsedFirst && leavesPartUsed(waiting);
+        return search.best(waiting)
+                .filter(best -> leavesPartUsed || best.isBetterThan(own))
+                .map(best -> advice(best, own, waiting, leavesPartUsed));
+    }
+
+    /** Whether a container that is in use comes after one that is not. */
+    private static boolean leavesPartUsed(List<Container> waiting) {
+        return waiting.stream()
+                .dropWhile(container -> container.opened().isPresent())
+                .anyMatch(container -> container.opened().isPresent());
     }
 
     /** How many containers were in the pen so far, the one in it now counted: it stays there. */
@@ -43,10 +54,20 @@ final class BetterOrder {
         return loaded;
     }
 
-    private static LoadingOrder advice(LoadingSearch.Row best, LoadingSearch.Row own, List<Container> waiting) {
+    private static LoadingOrder advice(
+            LoadingSearch.Row best, LoadingSearch.Row own, List<Container> waiting, boolean leavesPartUsed) {
         List<Container> order = new ArrayList<>(best.order());
         waiting.stream().filter(container -> !order.contains(container)).forEach(order::add);
         int fewer = own.evenings() - best.evenings();
-        return new LoadingOrder(order, fewer, fewer > 0 ? 0 : own.left() - best.left());
+        long less = own.left() - best.left();
+        if (leavesPartUsed) {
+            return new LoadingOrder(order, Gain.PART_USED_FIRST, 0, 0);
+        }
+        if (fewer > 0) {
+            return new LoadingOrder(order, Gain.FEWER_EVENINGS, fewer, 0);
+        }
+        return less > 0
+                ? new LoadingOrder(order, Gain.LESS_LEFT, 0, less)
+                : new LoadingOrder(order, Gain.SOONER_EXPIRY, 0, 0);
     }
 }

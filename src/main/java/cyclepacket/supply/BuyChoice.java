@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param now what is bought at once; may be nothing
  * @param forDays the length that {@code now} is the best set for
- * @param later one order after the other, each made only when stimulation comes to its evening
+ * @param later one order after the other, each made when stimulation still goes on at its last hour
  * @param waste mean of what is left over with the least content, in thousandths, what is at home included
  * @param wasteCost mean price of what was bought and is left over, in hundredths; empty without prices
  * @param cost mean price of everything bought, in hundredths; empty without prices
@@ -33,33 +33,36 @@ public record BuyChoice(
         Objects.requireNonNull(cost, "cost");
     }
 
-    /** The chance that anything has to be ordered later. */
+    /** The chance that anything is ordered later. */
     public Ratio refillChance() {
-        return later.isEmpty() ? Ratio.ZERO : later.get(0).chance();
+        return later.isEmpty() ? Ratio.ZERO : later.get(0).chanceOrdered();
     }
 
     /**
      * One later order.
      *
      * @param days stimulation evenings from which on it is needed
+     * @param orderedFromDays stimulation evenings from which on it is ordered, because its last hour comes before the
+     *     length is known; at most {@code days}
      * @param firstShort the first evening that is short without it
      * @param lastOrder the last hour at which it surely comes in time; empty when no order can
-     * @param chance how likely stimulation takes so many evenings
-     * @param chanceBeforeKnown how likely its last hour comes while stimulation still goes on
+     * @param chanceNeeded how likely stimulation comes to its evening
+     * @param chanceOrdered how likely stimulation still goes on at its last hour; not less
      */
     public record Stage(
             int days,
+            int orderedFromDays,
             LocalDate firstShort,
             Optional<ZonedDateTime> lastOrder,
             Basket basket,
-            Ratio chance,
-            Ratio chanceBeforeKnown) {
+            Ratio chanceNeeded,
+            Ratio chanceOrdered) {
         public Stage {
             Objects.requireNonNull(firstShort, "firstShort");
             Objects.requireNonNull(lastOrder, "lastOrder");
             Objects.requireNonNull(basket, "basket");
-            Objects.requireNonNull(chance, "chance");
-            Objects.requireNonNull(chanceBeforeKnown, "chanceBeforeKnown");
+            Objects.requireNonNull(chanceNeeded, "chanceNeeded");
+            Objects.requireNonNull(chanceOrdered, "chanceOrdered");
         }
     }
 }

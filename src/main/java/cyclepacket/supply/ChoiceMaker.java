@@ -14,8 +14,9 @@ import java.util.SortedMap;
 import java.util.function.Function;
 
 /**
- * Works out the ways to buy while the length is unknown: for each length the best set for it now, then for each longer
- * length that it does not cover the best set that does, ordered when stimulation comes to it.
+ * Works out the ways to buy while the length is unknown: for each length the best set for it now, then one order after the
+ * other, each at its last hour and for everything that cannot wait for a later one. Whoever orders at that hour knows only
+ * that stimulation still goes on.
  */
 final class ChoiceMaker {
     private final Shop shop;
@@ -86,25 +87,54 @@ final class ChoiceMaker {
     private Optional<BuyChoice> choice(Basket now, int forDays) {
         List<BuyChoice.Stage> later = new ArrayList<>();
         long total = shop.reach(longest, start, now);
-        for (Map.Entry<Integer, EveningTotals> length : lengths.entrySet()) {
-            if (length.getValue().goal() > total) {
-                Optional<Basket> refill = best(length.getValue(), total);
-                if (refill.isEmpty()) {
-                    return Optional.empty();
-                }
-                later.add(stage(length.getKey(), length.getValue().firstShort(total), refill.get()));
-                total = shop.reach(longest, total, refill.get());
+        while (total < longest.goal()) {
+            int days = firstBeyond(total);
+            LocalDate firstShort = lengths.get(days).firstShort(total);
+            Optional<ZonedDateTime> by = calendar.lastOrder().apply(firstShort);
+            Optional<Basket> refill = best(lengths.get(lastDueWith(days, by)), total);
+            if (refill.isEmpty()) {
+                return Optional.empty();
             }
+            later.add(stage(days, firstShort, by, refill.get()));
+            total = shop.reach(longest, total, refill.get());
         }
         return Optional.of(withMeans(now, forDays, later));
     }
 
-    private BuyChoice.Stage stage(int days, LocalDate firstShort, Basket basket) {
-        Optional<ZonedDateTime> by = calendar.lastOrder().apply(firstShort);
-        Ratio open = by.map(at -> ChronoUnit.DAYS.between(calendar.startOn(), at.toLocalDate()))
-                .map(passed -> odds.atLeast((int) Math.max(0, passed + 1)))
-                .orElse(Ratio.ZERO);
-        return new BuyChoice.Stage(days, firstShort, by, basket, odds.atLeast(days), open);
+    private int firstBeyond(long total) {
+        return lengths.entrySet().stream()
+                .filter(length -> length.getValue().goal() > total)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The longest length that no later order could still cover: all up to it go into one order. */
+    private int lastDueWith(int days, Optional<ZonedDateTime> by) {
+        int last = days;
+        for (int next : lengths.tailMap(days + 1).keySet()) {
+            long covered = lengths.get(last).goal();
+            boolean isLonger = lengths.get(next).goal() > covered;
+            boolean canWait = isLonger
+                    && calendar.lastOrder()
+                            .apply(lengths.get(next).firstShort(covered))
+                            .filter(own -> by.isEmpty() || own.isAfter(by.get()))
+                            .isPresent();
+            if (canWait) {
+                return last;
+            }
+            last = next;
+        }
+        return last;
+    }
+
+    /** Without a trigger call before its last hour the order has to be made, needed or not. */
+    private BuyChoice.Stage stage(int days, LocalDate firstShort, Optional<ZonedDateTime> by, Basket basket) {
+        int orderedFrom = by.map(at -> ChronoUnit.DAYS.between(calendar.startOn(), at.toLocalDate()))
+                .map(passed -> (int) Math.min(days, Math.max(0, passed + 1)))
+                .orElse(days);
+        return new BuyChoice.Stage(
+                days, orderedFrom, firstShort, by, basket, odds.atLeast(days), odds.atLeast(orderedFrom));
     }
 
     private BuyChoice withMeans(Basket now, int forDays, List<BuyChoice.Stage> later) {
@@ -116,7 +146,7 @@ final class ChoiceMaker {
             long content = shop.content(now);
             long paid = paid(now);
             for (BuyChoice.Stage stage : later) {
-                boolean isBought = stage.days() <= length.getKey();
+                boolean isBought = stage.orderedFromDays() <= length.getKey();
                 content += isBought ? shop.content(stage.basket()) : 0;
                 paid += isBought ? paid(stage.basket()) : 0;
             }

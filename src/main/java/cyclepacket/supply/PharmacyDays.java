@@ -77,8 +77,14 @@ public record PharmacyDays(Pharmacy pharmacy, ZoneId zone) {
                         .isPresent();
         Optional<LocalDate> deadline = sameDay ? Optional.of(needed) : workingDaysBefore(needed, 1);
         return deadline.flatMap(this::lastShipping)
-                .flatMap(ship -> workingDaysBefore(ship, pharmacy.authorisationWorkingDays()))
+                .flatMap(this::requestedOn)
                 .map(day -> day.atTime(pharmacy.orderBy()).atZone(zone));
+    }
+
+    /** Authorisation takes working days; a parcel that leaves on a free day must be authorised on the working day before. */
+    private Optional<LocalDate> requestedOn(LocalDate ship) {
+        int days = pharmacy.authorisationWorkingDays();
+        return days == 0 ? Optional.of(ship) : workingDaysBefore(ship, days + (isWorkingDay(ship) ? 0 : 1));
     }
 
     private Optional<LocalDate> lastShipping(LocalDate deadline) {
