@@ -34,6 +34,14 @@ final class ChartOddPlans {
         plans.put("ran through in the doubtful range", gap().files());
         plans.put("missed evening and a loss", missed().files());
         plans.put("three ends in one evening", tiny().files());
+        plans.put("part given, nobody looked", partGiven().files());
+        plans.put("the last one, given in full", lastInFull().files());
+        plans.put(
+                "two unknown injections",
+                unknown()
+                        .happened(2, "150", "0")
+                        .happened(5, new Given.Unknown())
+                        .files());
         plans.put("opened before the plan", openedBefore().files());
         plans.put(
                 "nothing at home",
@@ -152,6 +160,24 @@ final class ChartOddPlans {
                 Optional.empty(),
                 Optional.empty()));
         return sketch.happened(3, "150", "0");
+    }
+
+    private static PlanSketch partGiven() {
+        PlanSketch sketch = new PlanSketch()
+                .size("300", "300", "420")
+                .home("300", "300", "300")
+                .dose(1, "150");
+        return sketch.happened(1, "150", "0").happened(2, "150", "0").happened(3, "100");
+    }
+
+    private static PlanSketch lastInFull() {
+        PlanSketch sketch =
+                new PlanSketch().size("600", "600", "720").home("600").dose(1, "150");
+        return sketch.happened(1, "150")
+                .happened(2, "150")
+                .happened(3, "150")
+                .happened(4, "150")
+                .happened(5, "100");
     }
 
     private static PlanSketch tiny() {

@@ -15,23 +15,30 @@ record ChartTrailText(
         List<Injection> injections,
         List<Change> changes,
         boolean showsLeft,
+        long step,
         int inUseDays,
         boolean openingIsDayOne) {
     private static final String MONTHS = "Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec";
     private static final String DAY = "(\\d{1,2} (?:" + MONTHS + "))";
     private static final String EVENING = "(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) " + DAY;
     private static final String NUMBER = "(\\d[\\d,]*(?:\\.\\d+)?)";
-    private static final Pattern CARTRIDGE = Pattern.compile("(\\d+) " + (NUMBER + " ").repeat(5)
-            + "(\\d+ \\w{3}|none) (\\d+ \\w{3}|none) (\\d+ \\w{3}|none) (\\d+ \\w{3}|none|later)");
+    private static final String DATES =
+            "(\\d+ \\w{3}|none) (\\d+ \\w{3}|none) (\\d+ \\w{3}|none) (\\d+ \\w{3}|none|later)";
+    private static final Pattern CARTRIDGE =
+            Pattern.compile("(\\d+) " + (NUMBER + " ").repeat(4) + "(below |)" + NUMBER + " " + DATES);
+    /** B stands on two lines where it is a bound: the word in the row, the number below it. */
+    private static final Pattern BELOW = Pattern.compile("below (" + DATES + ") (\\d[\\d,]*+(?:\\.\\d+)?+)");
+
     private static final Pattern INJECTION =
             Pattern.compile(EVENING + " (\\S+) (none|\\d+) " + NUMBER + " " + NUMBER + " " + NUMBER + " ");
-    private static final Pattern CHANGE = Pattern.compile(
-            "(\\d+) " + EVENING + " (\\S+) (\\d+) (recorded|certain|possible) (in-use limit|above 0 to " + NUMBER + "|"
-                    + NUMBER + " to " + NUMBER + "|" + NUMBER + ") (as read|none|[\\d.,]+(?: to [\\d.,]+)?)");
+    private static final Pattern CHANGE = Pattern.compile("(\\d+) " + EVENING
+            + " (\\S+) (\\d+) (recorded|certain|possible) (in-use limit|above " + NUMBER + " to " + NUMBER + "|"
+            + NUMBER + " to " + NUMBER + "|" + NUMBER + ") (as read|none|[\\d.,]+(?: to [\\d.,]+)?)");
     private static final Pattern STOP = Pattern.compile("box (\\d+) stopped at " + NUMBER);
     private static final Pattern UNKNOWN = Pattern.compile("not known up to " + NUMBER);
     private static final Pattern IN_USE =
             Pattern.compile("used for (\\d+) days, and the evening (it is|after it is) opened is day 1");
+    private static final Pattern STEPS = Pattern.compile("S comes in steps of " + NUMBER);
     private static final Pattern FIRST_DAY = Pattern.compile("Amounts in \\w+, (\\d+) (\\w{3})\\w* (\\d{4}) to");
 
     /** One row of the cartridges; dates are texts where the row says none or later. */
@@ -53,6 +60,7 @@ record ChartTrailText(
             long before,
             long after,
             boolean ranThrough,
+            boolean inFull,
             List<Stop> stops,
             boolean confirmed,
             long unknown) {}
@@ -91,8 +99,14 @@ record ChartTrailText(
                 injections(injections, first),
                 changes(changes, first),
                 how.contains("This pen shows what is left"),
+                step(how),
                 Integer.parseInt(inUse.group(1)),
                 inUse.group(2).equals("it is"));
+    }
+
+    private static long step(String how) {
+        Matcher steps = STEPS.matcher(how);
+        return steps.find() ? thousandths(steps.group(1)) : 1;
     }
 
     private static LocalDate firstDay(String text) {
@@ -123,18 +137,21 @@ record ChartTrailText(
 
     private static List<Cartridge> cartridges(String text, LocalDate first) {
         List<Cartridge> cartridges = new ArrayList<>();
-        for (MatchResult row : CARTRIDGE.matcher(text).results().toList()) {
+        for (MatchResult row : CARTRIDGE
+                .matcher(BELOW.matcher(text).replaceAll("below $6 $1"))
+                .results()
+                .toList()) {
             Optional<LocalDate> opened =
-                    row.group(7).equals("none") ? Optional.empty() : Optional.of(day(row.group(7), first));
+                    row.group(8).equals("none") ? Optional.empty() : Optional.of(day(row.group(8), first));
             cartridges.add(new Cartridge(
                     Integer.parseInt(row.group(1)),
                     thousandths(row.group(3)),
                     thousandths(row.group(4)),
                     thousandths(row.group(5)),
-                    thousandths(row.group(6)),
+                    thousandths(row.group(7)) - (row.group(6).isEmpty() ? 0 : 1),
                     opened,
-                    row.group(9),
-                    row.group(10)));
+                    row.group(10),
+                    row.group(11)));
         }
         return cartridges;
     }
@@ -166,6 +183,7 @@ record ChartTrailText(
                 thousandths(row.group(5)),
                 thousandths(row.group(6)),
                 known.contains("ran through"),
+                known.matches("(given,|box \\d+ stopped|stopped).*"),
                 stops,
                 known.contains("read back"),
                 unknown.find() ? thousandths(unknown.group(1)) : 0);

@@ -126,6 +126,21 @@ class PacketFiguresTest {
     }
 
     @Test
+    void leavesOneInjectionOnTheDoorOnTheLastDay() throws Exception {
+        DemoPlan plan = new DemoPlan(3);
+        plan.preparedOn = Optional.of(DemoPlan.march(13));
+        assertEquals(List.of(), plan.view().door().rows());
+        assertTrue(part(plan, "door").contains("One more time"), part(plan, "door"));
+        assertTrue(
+                part(plan, "start")
+                        .contains(
+                                "Saturday 13 March at 7:30 p.m. (19:30) is your next time. Use your one-time syringe."),
+                part(plan, "start"));
+        plan.preparedOn = Optional.of(DemoPlan.march(14));
+        assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));
+    }
+
+    @Test
     void namesTheNightAndBothClocksForAPatientFarAway() throws Exception {
         DemoPlan plan = new DemoPlan(3);
         plan.patientZone = ZoneId.of("Europe/London");

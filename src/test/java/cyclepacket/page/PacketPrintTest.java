@@ -14,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -44,6 +45,9 @@ class PacketPrintTest {
                 }
             }
         }
+        DemoPlan last = new DemoPlan(3);
+        last.preparedOn = Optional.of(DemoPlan.march(13));
+        prints.add(last);
         return prints.stream();
     }
 
