@@ -65,4 +65,21 @@ public record SupplyLine(
     public boolean isToBuy() {
         return !shortAtMost.isZero();
     }
+
+    /**
+     * What to order at once: the first step of the way that costs least, or everything where the length is known or no
+     * step can wait.
+     */
+    public Optional<Basket> toOrderNow() {
+        return steps().map(BuyChoice::now).or(purchase::chosen).filter(basket -> !basket.isEmpty());
+    }
+
+    /** What to order later, only while stimulation still goes on. */
+    public List<BuyChoice.Stage> toOrderLater() {
+        return steps().map(BuyChoice::later).orElse(List.of());
+    }
+
+    private Optional<BuyChoice> steps() {
+        return choices.flatMap(BuyChoices::best);
+    }
 }
