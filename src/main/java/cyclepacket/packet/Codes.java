@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -26,19 +27,29 @@ final class Codes {
         return CheckedCode.over(parts);
     }
 
-    /** Over every byte of the inputs and of the templates, and the program's version. */
-    static String issue(List<SourceFile> sources, Path templates, String version) throws IOException {
+    /** Over every byte of the inputs, the program's version, and what {@link #templates} says of the templates. */
+    static String issue(List<SourceFile> sources, byte[] templates, String version) {
         List<byte[]> parts = new ArrayList<>();
         parts.add(utf8(version));
         for (SourceFile source : sources) {
             parts.add(utf8(source.kind()));
             parts.add(source.bytes());
         }
-        for (Path file : filesBelow(templates)) {
-            parts.add(utf8(templates.relativize(file).toString().replace('\\', '/')));
-            parts.add(Files.readAllBytes(file));
-        }
+        parts.add(templates);
         return CheckedCode.over(parts);
+    }
+
+    /** A digest over the name and every byte of every file of a folder. */
+    static byte[] templates(Path folder) throws IOException {
+        MessageDigest digest = CheckedCode.sha256();
+        for (Path file : filesBelow(folder)) {
+            byte[] name = utf8(folder.relativize(file).toString().replace('\\', '/'));
+            byte[] bytes = Files.readAllBytes(file);
+            digest.update(utf8(name.length + ":" + bytes.length + ":"));
+            digest.update(name);
+            digest.update(bytes);
+        }
+        return digest.digest();
     }
 
     private static List<Path> filesBelow(Path folder) throws IOException {

@@ -39,25 +39,34 @@ public final class Press implements AutoCloseable {
     /** Part of every issue code: another version may print the same plan differently. */
     static final String VERSION = "0.1.0";
 
+    /** Two documents at a time, and one hand free to get the next thing ready. */
+    private static final int HANDS = 3;
+
     private final Path home;
     private final Path templates;
     private final PageWriter pages;
     private final ExecutorService crew;
     private final Future<Typesetter> forPatient;
     private final Future<Typesetter> forClinic;
+    private final Future<byte[]> templatesDigest;
 
     /** @param home the project's folder, with {@code templates} and {@code plans} below it */
     public Press(Path home) {
         this.home = home;
         this.templates = home.resolve("templates");
         this.pages = new PageWriter(templates);
-        crew = Executors.newFixedThreadPool(2, task -> {
+        crew = Executors.newFixedThreadPool(HANDS, task -> {
             Thread thread = new Thread(task, "press");
             thread.setDaemon(true);
             return thread;
         });
-        // Fonts load while the plan is read; a typesetter sets one document at a time, so each document has its own.
+        // All of this gets ready while the plan is read; a typesetter sets one document at a time, so each has its own.
         forPatient = crew.submit(() -> Typesetter.open(templates));
+        crew.submit(() -> {
+            pages.prepare(ChartCopy.LANGUAGE);
+            return null;
+        });
+        templatesDigest = crew.submit(() -> Codes.templates(templates));
         forClinic = crew.submit(() -> Typesetter.open(templates));
     }
 
@@ -97,7 +106,7 @@ public final class Press implements AutoCloseable {
                 : EarlierIssue.preparedOn(plan, own.id(), own.replaces().get());
         String code = Codes.issue(
                 reckoning.intake().sources(),
-                templates,
+                done(templatesDigest),
                 VERSION + replacedOn.map(day -> " " + day).orElse(""));
         PacketFacts packetFacts = new PacketFacts(
                 reckoning.own().files(),
@@ -114,7 +123,7 @@ public final class Press implements AutoCloseable {
                     page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
         });
         Future<Printed> chartRun = crew.submit(() -> {
-            String page = new ChartCopy(templates, pages).xhtml(chartSource);
+            String page = new ChartCopy(pages).xhtml(chartSource);
             return new Printed(
                     page,
                     forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments(reckoning))));
