@@ -45,6 +45,7 @@ public final class CommandLines {
                 .addSubcommand(new PacketCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LedgerCommand(terminal))
+                .addSubcommand(new SuppliesCommand(terminal))
                 .addSubcommand(new CountersignCommand(terminal))
                 .setOut(out)
                 .setErr(err)
