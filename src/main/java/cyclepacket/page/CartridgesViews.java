@@ -8,16 +8,13 @@ import cyclepacket.ledger.Marks;
 import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
-import cyclepacket.plan.HouseRules;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseRange;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -43,45 +40,11 @@ final class CartridgesViews {
                 ledger.medicine().doorName(),
                 pen.window().name().toLowerCase(Locale.ROOT),
                 Integer.toString(pen.openedDays()),
-                card(),
+                new CardViews(facts, words, ledger, pen, marks).view(),
                 ledger.days().stream().map(this::cell).toList(),
                 endings(),
                 boxes(),
                 new LookUpViews(words, ledger).view());
-    }
-
-    private CartridgesView.CardFacts card() {
-        HouseRules rules = facts.files().clinic().rules();
-        return new CartridgesView.CardFacts(
-                words.amounts().unit(ledger.medicine().unit()),
-                Long.toString(ledger.medicine().hold().toSeconds()),
-                ledger.days().stream()
-                        .map(LedgerDay::evening)
-                        .anyMatch(evening ->
-                                evening.isToCome() && evening.settings().size() > 1),
-                example().map(words.amounts()::number),
-                rules.betweenMarks().name().toLowerCase(Locale.ROOT),
-                words.amounts().amount(marks.smallest()),
-                rules.smallRemainder().rule().name().toLowerCase(Locale.ROOT),
-                rules.offTable());
-    }
-
-    /** The smallest mark that is no number of this plan, so that nobody can take the example for an order. */
-    private Optional<Dose> example() {
-        Set<Dose> used = new HashSet<>();
-        used.add(marks.smallest());
-        ledger.draws().forEach(draw -> used.add(draw.dialled()));
-        ledger.lookUp().forEach(row -> used.addAll(List.of(row.window(), row.fromNext())));
-        ledger.medicine().sizes().forEach(size -> used.add(size.label()));
-        ledger.containers().forEach(line -> line.read().forEach(stop -> used.add(stop.window())));
-        for (Dose mark = pen.dial().least();
-                !mark.isMoreThan(pen.dial().most());
-                mark = mark.plus(pen.dial().step())) {
-            if (!used.contains(mark)) {
-                return Optional.of(mark);
-            }
-        }
-        return Optional.empty();
     }
 
     private CartridgesView.Cell cell(LedgerDay day) {

@@ -8,6 +8,7 @@ import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.HouseRules.InUseDayOne;
+import cyclepacket.quantity.Dose;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,8 +33,17 @@ final class ChartTrailRules {
         if (left) {
             how.add(words.fill("how.left", "step", words.amount(pen.dial().step())));
         }
+        if (left && drawsWholeSteps()) {
+            how.add(words.fill("how.steps", "step", words.amount(pen.dial().step())));
+        }
         if (ledger.draws().stream().anyMatch(Draw::provesNoEnd)) {
             how.add(words.text("how.ran-through"));
+        }
+        if (ledger.draws().stream().anyMatch(this::provesTheLastFull)) {
+            how.add(words.text("how.last"));
+        }
+        if (ledger.draws().stream().anyMatch(ChartTrailRules::isDrawnOtherwise)) {
+            how.add(words.text("how.drawn"));
         }
         if (ledger.draws().stream().anyMatch(draw -> !draw.stops().isEmpty())) {
             how.add(words.text(left ? "how.read.left" : "how.read.owed"));
@@ -44,6 +54,31 @@ final class ChartTrailRules {
         how.add(inUse());
         how.add(words.text("how.chance"));
         return how;
+    }
+
+    /** A loss of any size moves every later total off the marks. */
+    private boolean drawsWholeSteps() {
+        Dose step = pen.dial().step();
+        return ledger.draws().stream()
+                .allMatch(
+                        draw -> draw.before().isMultipleOf(step) && draw.after().isMultipleOf(step));
+    }
+
+    /** Whether the last cartridge at home may be in use in a setting that was given in full and proves nothing else. */
+    private boolean provesTheLastFull(Draw draw) {
+        boolean lastIsOpen = ledger.containers().stream()
+                .skip(Math.max(0, ledger.containers().size() - 1))
+                .anyMatch(last -> last.firstOpening()
+                        .filter(day -> !day.isAfter(draw.date()))
+                        .isPresent());
+        return lastIsOpen
+                && draw.isRecorded()
+                && !draw.provesNoEnd()
+                && draw.given().filter(draw.dialled()::equals).isPresent();
+    }
+
+    private static boolean isDrawnOtherwise(Draw draw) {
+        return draw.isRecorded() && !draw.after().equals(draw.before().plus(draw.dialled()));
     }
 
     private String inUse() {

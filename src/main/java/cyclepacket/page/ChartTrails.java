@@ -69,13 +69,19 @@ final class ChartTrails {
                     words.number(line.container().least()),
                     words.number(line.container().most()),
                     words.number(line.leastTotal()),
-                    words.number(line.mostTotal()),
+                    most(line.mostTotal()),
                     words.date(line.firstOpening(), "containers.unopened"),
                     words.date(line.firstOpening().flatMap(opened -> line.lastSafeDay()), "containers.unopened"),
                     words.date(line.firstEnd(), "containers.never"),
                     words.date(line.lastEnd(), canEnd ? "containers.later" : "containers.never"));
         }
         return table.build();
+    }
+
+    private String most(Dose total) {
+        return words.boundAbove(total)
+                .map(bound -> words.text("containers.below") + "\n" + words.number(bound))
+                .orElseGet(() -> words.number(total));
     }
 
     private String caption(String key) {

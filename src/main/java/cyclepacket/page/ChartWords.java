@@ -18,6 +18,9 @@ import java.util.regex.Pattern;
 final class ChartWords {
     private static final Pattern AMOUNT = Pattern.compile("(\\d) (units?|mcg|micrograms?|mg|mL|hours|days)\\b");
 
+    /** Thousandths: a bound that is one thousandth off a tenth of a unit comes from an open end of a range. */
+    private static final long FINEST_PRINTED = 100;
+
     private final Wording wording;
     private final AmountWords amounts;
     private final ClockWords clock;
@@ -72,11 +75,21 @@ final class ChartWords {
         return numbers(range.least(), range.most());
     }
 
-    /** For example {@code above 0 to 112.5}. */
+    /** For example {@code 30 to 150}, or {@code above 0 to 112.5} for a range that starts just above a number. */
     String owed(Owed owed) {
-        return owed.isAboveZero()
-                ? unbroken(fill("above-zero", "most", number(owed.most())))
-                : numbers(owed.least(), owed.most());
+        boolean isJustAbove = owed.least().milliUnits() % FINEST_PRINTED == 1;
+        if (!owed.isAboveZero() && !isJustAbove) {
+            return numbers(owed.least(), owed.most());
+        }
+        Dose bound = new Dose(
+                owed.least().milliUnits() - (isJustAbove ? 1 : 0), owed.least().unit());
+        return unbroken(fill("above", "least", number(bound), "most", number(owed.most())));
+    }
+
+    /** Content is continuous: a most that lies one thousandth below a total means just below it. */
+    Optional<Dose> boundAbove(Dose most) {
+        Dose bound = new Dose(most.milliUnits() + 1, most.unit());
+        return Optional.of(bound).filter(dose -> dose.milliUnits() % FINEST_PRINTED == 0);
     }
 
     /** For example {@code 8 Mar}. */

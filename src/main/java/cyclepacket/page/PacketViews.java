@@ -102,6 +102,14 @@ public final class PacketViews {
     }
 
     private static Optional<StartView.Tonight> tonight(DoorView door) {
+        return evening(door)
+                .or(() -> door.exact().stream()
+                        .findFirst()
+                        .map(exact ->
+                                new StartView.Tonight(exact.day(), exact.time(), List.of(exact.doorName()), false)));
+    }
+
+    private static Optional<StartView.Tonight> evening(DoorView door) {
         return door.rows().stream().findFirst().map(row -> {
             List<String> names = new ArrayList<>();
             Optional<String> time = door.time();

@@ -103,6 +103,20 @@ class ActingOutLaws {
             act(comparison, contents);
         }
         neverWidens(plan, foretold);
+        tellsThePast(plan, foretold);
+    }
+
+    /** Given, missed or partial, and how much, as it was in truth. */
+    private void tellsThePast(Case plan, Foretold foretold) {
+        List<Story.Act> acts = plan.live(plan.truth()).acts();
+        for (Lived told : foretold.lived()) {
+            List<Story.Act> evening =
+                    acts.stream().filter(act -> act.date().equals(told.date())).toList();
+            Lived real = Lived.really(told.date(), evening);
+            if (!real.agreesWith(told)) {
+                faults.add("past", "seed " + plan.seed() + ": " + told + " was " + real);
+            }
+        }
     }
 
     private void act(Comparison comparison, List<Long> contents) {

@@ -1,5 +1,7 @@
 package cyclepacket.actingout;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import cyclepacket.actingout.Foretold.Change;
 import cyclepacket.actingout.Foretold.Entry;
 import cyclepacket.course.Course;
@@ -12,6 +14,7 @@ import cyclepacket.ledger.Owed;
 import cyclepacket.ledger.RecordDoubt;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.PlanFiles;
+import cyclepacket.quantity.Dose;
 import java.util.Optional;
 import java.util.Set;
 
@@ -34,6 +37,10 @@ final class ClosedForm {
                         .toList(),
                 ledger.changes().stream().map(ClosedForm::change).toList(),
                 ledger.containers().stream().map(ClosedForm::trail).toList(),
+                ledger.days().stream()
+                        .filter(day -> plan.isPast(day.evening().date()))
+                        .map(ClosedForm::lived)
+                        .toList(),
                 ledger.covered().surelyUntil(),
                 ledger.covered().possiblyUntil(),
                 ledger.covered().firstShort(),
@@ -63,7 +70,17 @@ final class ClosedForm {
     /** The smallest amount above zero is a thousandth, or a mark on a pen that stops at marks only. */
     private static long least(Case plan, Owed owed) {
         long smallest = plan.pen().window() == Window.OWED ? 1 : plan.pen().step();
-        return owed.isAboveZero() ? smallest : owed.least().milliUnits();
+        long least = owed.isAboveZero() ? smallest : owed.least().milliUnits();
+        // A reader of the range would print a thousandth where the smallest dial mark belongs.
+        assertTrue(
+                least > 1 || owed.isAboveZero() || owed.isExact(),
+                () -> "seed " + plan.seed() + ": " + owed + " does not say that it starts above zero");
+        return least;
+    }
+
+    private static Lived lived(LedgerDay day) {
+        long given = day.evening().given().map(Dose::milliUnits).orElse(0L);
+        return new Lived(day.evening().date(), day.evening().state(), given);
     }
 
     private static Trail trail(ContainerLine line) {

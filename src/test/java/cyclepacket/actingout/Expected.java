@@ -20,6 +20,7 @@ final class Expected {
                 entries(plan, least, most),
                 changes(plan, least, most),
                 List.of(),
+                List.of(),
                 least.coveredUntil(),
                 most.coveredUntil(),
                 least.firstShort(),

@@ -10,12 +10,14 @@ import java.util.Optional;
  * @param entries what may end where
  * @param changes first and last evening of each end
  * @param trails how each box is reached
+ * @param lived what the past evenings are said to have been
  * @param stops texts of any finding that says the record cannot be true
  */
 record Foretold(
         List<Entry> entries,
         List<Change> changes,
         List<Trail> trails,
+        List<Lived> lived,
         Optional<LocalDate> surelyUntil,
         Optional<LocalDate> possiblyUntil,
         Optional<LocalDate> firstShort,
@@ -71,7 +73,8 @@ record Foretold(
     }
 
     Foretold withoutTrails() {
-        return new Foretold(entries, changes, List.of(), surelyUntil, possiblyUntil, firstShort, shortAtMost, stops);
+        return new Foretold(
+                entries, changes, List.of(), lived, surelyUntil, possiblyUntil, firstShort, shortAtMost, stops);
     }
 
     Optional<Change> changeOf(int box) {

@@ -63,6 +63,9 @@ final class PastMaker {
             return new Deed(
                     Does.BLOCKED_NEEDLE, chance.markFrom(pen.step(), setting, pen.step()), before, 0, 0, writes());
         }
+        if (chance.in100(10)) {
+            return new Deed(Does.MISSED, 0, before, 0, 0, writes());
+        }
         if (chance.in100(40)) {
             long other = chance.markFrom(pen.dialLeast(), pen.dialMost(), pen.step());
             return new Deed(Does.OTHER_NUMBER, other, before, 0, 0, writes());

@@ -21,7 +21,10 @@ final class ChartLines {
                 stripper.setSortByPosition(true);
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
-                pages.add(stripper.getText(document).lines().map(line -> line.replace('\u00a0', ' ').strip()).toList());
+                pages.add(stripper.getText(document)
+                        .lines()
+                        .map(line -> line.replace('\u00a0', ' ').strip())
+                        .toList());
             }
             return pages;
         } catch (IOException e) {
@@ -31,13 +34,12 @@ final class ChartLines {
 
     /** The lines of one page without what stands above and below the text of every page. */
     static List<String> body(List<String> page) {
-        return page.stream()
-                .filter(line -> !line.isEmpty() && !isFrame(line))
-                .toList();
+        return page.stream().filter(line -> !line.isEmpty() && !isFrame(line)).toList();
     }
 
     private static boolean isFrame(String line) {
-        return line.matches("DRAFT - NOT FOR THE PATIENT.*|Nothing starts before our call\\.|.*Chart copy\\. Not for the patient\\.|Plan \\S+, issue \\d+, code .*");
+        return line.matches(
+                "DRAFT - NOT FOR THE PATIENT.*|Nothing starts before our call\\.|.*Chart copy\\. Not for the patient\\.|Plan \\S+, issue \\d+, code .*");
     }
 
     /** All text on one line. */

@@ -36,9 +36,15 @@ class ChartPagesTest {
             SOURCES.put(
                     "issue-" + issue,
                     ChartSamples.source(
-                            files, draft, draft ? ChartSamples.findings(files) : List.of(), issue == 2 ? ChartSamples.accepted(files) : List.of()));
+                            files,
+                            draft,
+                            draft ? ChartSamples.findings(files) : List.of(),
+                            issue == 2 ? ChartSamples.accepted(files) : List.of()));
         }
-        SOURCES.put("not-started", ChartSamples.source(ChartOddPlans.all().get("in-use limit, several openings"), true, List.of(), List.of()));
+        SOURCES.put(
+                "not-started",
+                ChartSamples.source(
+                        ChartOddPlans.all().get("in-use limit, several openings"), true, List.of(), List.of()));
         DemoPlan other = new DemoPlan(1);
         other.paper = Plan.Paper.A4;
         other.window = Device.Window.LEFT;
@@ -91,7 +97,8 @@ class ChartPagesTest {
 
     @Test
     void endsNoPageWithAHeading() {
-        Pattern heading = Pattern.compile("\\d\\. [A-Z].*|(Cartridges|Injections|New-cartridge evenings): .*|(Evening|No\\.|Medicine|Anchor|Grade|Warning) .*");
+        Pattern heading = Pattern.compile(
+                "\\d\\. [A-Z].*|(Cartridges|Injections|New-cartridge evenings): .*|(Evening|No\\.|Medicine|Anchor|Grade|Warning) .*");
         MADE.forEach((name, pdf) -> ChartLines.pages(pdf).forEach(page -> {
             List<String> body = ChartLines.body(page);
             String last = body.get(body.size() - 1);
@@ -118,7 +125,9 @@ class ChartPagesTest {
         List<String> found = new ArrayList<>();
         MADE.forEach((name, pdf) -> {
             String text = ChartLines.text(pdf);
-            forms.forEach(form -> form.matcher(text).results().forEach(hit -> found.add(name + ": " + text.substring(Math.max(0, hit.start() - 20), hit.end()))));
+            forms.forEach(form -> form.matcher(text)
+                    .results()
+                    .forEach(hit -> found.add(name + ": " + text.substring(Math.max(0, hit.start() - 20), hit.end()))));
         });
         assertEquals(List.of(), found);
     }
@@ -128,7 +137,12 @@ class ChartPagesTest {
         String text = ChartLines.text(MADE.get("issue-1"));
         assertTrue(text.contains("EXAMPLE: say that the pen stops and the window shows 200 units."), text);
         assertTrue(text.contains("EXAMPLE: 200 units is said two-zero-zero."), text);
-        assertEquals(2, Pattern.compile("(?<![\\d.,-])200(?![\\d.,])").matcher(text).results().count());
+        assertEquals(
+                2,
+                Pattern.compile("(?<![\\d.,-])200(?![\\d.,])")
+                        .matcher(text)
+                        .results()
+                        .count());
     }
 
     @Test
@@ -143,16 +157,25 @@ class ChartPagesTest {
     void holdsAllPartsOfTheCopy() {
         String text = ChartLines.text(MADE.get("issue-3"));
         for (String part : List.of(
-                "1. Who and what", "2. What went in", "3. Trail of the computation", "4. Findings and accepted warnings",
-                "5. On-call table", "6. Teach-back record", "7. Signatures", "8. Sheet for a dose call",
-                "The tool does not prescribe.", "Record, as it was told", "36 hours before R")) {
+                "1. Who and what",
+                "2. What went in",
+                "3. Trail of the computation",
+                "4. Findings and accepted warnings",
+                "5. On-call table",
+                "6. Teach-back record",
+                "7. Signatures",
+                "8. Sheet for a dose call",
+                "The tool does not prescribe.",
+                "Record, as it was told",
+                "36 hours before R")) {
             assertTrue(text.contains(part), part);
         }
     }
 
     @Test
     void showsTheTriggerOnBothClocksWhereZonesDiffer() {
-        PlanSketch sketch = new PlanSketch().size("600", "600", "720").home("600").dose(1, "150");
+        PlanSketch sketch =
+                new PlanSketch().size("600", "600", "720").home("600").dose(1, "150");
         sketch.patientZone = ZoneId.of("America/Los_Angeles");
         sketch.retrieval = Optional.of(LocalDateTime.of(2027, 3, 15, 8, 30));
         String text = ChartLines.text(ChartSamples.pdf(ChartSamples.source(sketch.files())));

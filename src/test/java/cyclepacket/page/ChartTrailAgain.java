@@ -7,49 +7,47 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.Locale;
 import java.util.TreeSet;
 
 /**
  * Works the new-cartridge evenings out by the printed sentences, from the printed numbers; shares no code with the
- * ledger. Every possible S is kept as stretches of thousandths, both ends included.
+ * ledger. Everything that S of one cartridge can be is a list of stretches, both ends included.
  */
 final class ChartTrailAgain {
     private final ChartTrailText trail;
     private final List<Injection> injections;
-    private final List<Injection> unknown = new ArrayList<>();
+    private final List<Integer> unknown = new ArrayList<>();
     final List<Change> changes = new ArrayList<>();
     final List<String> ends = new ArrayList<>();
 
-    /** What S of one cartridge can be: where it runs dry, and where it is left because of its in-use days. */
-    private record Possible(List<long[]> dry, TreeMap<Integer, Long> left) {
-        List<long[]> all() {
-            List<long[]> all = new ArrayList<>(dry);
-            left.values().forEach(total -> all.add(new long[] {total, total}));
-            return all;
-        }
-
-        long least() {
-            return all().stream().mapToLong(stretch -> stretch[0]).min().orElseThrow();
-        }
-
-        long most() {
-            return all().stream().mapToLong(stretch -> stretch[1]).max().orElseThrow();
+    /**
+     * Some of what S can be.
+     *
+     * @param met how many unknown injections lie before it
+     * @param leftAt the injection before which the cartridge is left because of its in-use days; -1 where it runs dry
+     */
+    private record Stretch(int met, long low, long high, int leftAt) {
+        boolean runsDry() {
+            return leftAt < 0;
         }
     }
 
     ChartTrailAgain(ChartTrailText trail) {
         this.trail = trail;
         injections = trail.injections();
-        injections.stream().filter(injection -> injection.unknown() > 0).forEach(unknown::add);
-        Possible before = new Possible(List.<long[]>of(new long[] {0, 0}), new TreeMap<>());
+        for (int index = 0; index < injections.size(); index++) {
+            if (injections.get(index).unknown() > 0) {
+                unknown.add(index);
+            }
+        }
+        List<Stretch> before = List.of(new Stretch(0, 0, 0, -1));
         for (Cartridge cartridge : trail.cartridges()) {
             before = next(cartridge, before);
         }
     }
 
-    private Possible next(Cartridge cartridge, Possible before) {
-        Possible forward = raised(cartridge, before);
+    private List<Stretch> next(Cartridge cartridge, List<Stretch> before) {
         for (int index = 0; index < injections.size(); index++) {
             for (int stop = 0; stop < injections.get(index).stops().size(); stop++) {
                 if (injections.get(index).stops().get(stop).box() == cartridge.number()) {
@@ -57,53 +55,39 @@ final class ChartTrailAgain {
                 }
             }
         }
-        Possible possible = narrowed(cartridge, forward);
-        if (possible.least() != cartridge.a() || possible.most() != cartridge.b()) {
-            throw new AssertionError("cartridge " + cartridge.number() + " gives " + possible.least() + " to " + possible.most() + ", printed " + cartridge.a() + " to " + cartridge.b());
+        List<Stretch> possible = narrowed(cartridge, opened(cartridge, before));
+        long least = possible.stream().mapToLong(Stretch::low).min().orElseThrow();
+        long most = possible.stream().mapToLong(Stretch::high).max().orElseThrow();
+        if (least != cartridge.a() || most != cartridge.b()) {
+            throw new AssertionError("cartridge " + cartridge.number() + " gives " + least + " to " + most
+                    + ", printed " + cartridge.a() + " to " + cartridge.b());
         }
         addEnds(cartridge, possible);
         return possible;
-    }
-
-    /** An injection that nobody knows raises the most of the cartridge in use then. */
-    private Possible raised(Cartridge cartridge, Possible before) {
-        long most = cartridge.most();
-        Possible forward = opened(cartridge, most, before);
-        while (!unknown.isEmpty() && forward.most() >= unknown.get(0).before() && !isReadEarlier(cartridge, unknown.get(0))) {
-            most += unknown.remove(0).unknown();
-            forward = opened(cartridge, most, before);
-        }
-        return forward;
-    }
-
-    private boolean isReadEarlier(Cartridge cartridge, Injection open) {
-        return injections.subList(0, injections.indexOf(open) + 1).stream()
-                .flatMap(injection -> injection.stops().stream())
-                .anyMatch(stop -> stop.box() >= cartridge.number());
     }
 
     private long start(int index) {
         return index == 0 ? 0 : injections.get(index - 1).after();
     }
 
-    private Possible opened(Cartridge cartridge, long most, Possible before) {
-        List<long[]> dry = new ArrayList<>();
-        TreeMap<Integer, Long> left = new TreeMap<>();
-        for (long[] stretch : before.all()) {
+    private List<Stretch> opened(Cartridge cartridge, List<Stretch> before) {
+        List<Stretch> possible = new ArrayList<>();
+        for (Stretch stretch : before) {
             for (int index = 0; index < injections.size(); index++) {
-                long low = Math.max(stretch[0], start(index));
-                long high = Math.min(stretch[1], injections.get(index).after() - 1);
-                if (low <= high) {
-                    LocalDate opening = cartridge.opened().filter(day -> day.isBefore(injections.get(0).date())).orElse(injections.get(index).date());
-                    addStretch(low + cartridge.least(), high + most, firstPast(opening), dry, left);
+                LocalDate evening = injections.get(index).date();
+                LocalDate opening = cartridge
+                        .opened()
+                        .filter(day -> day.isBefore(injections.get(0).date()))
+                        .orElse(evening);
+                for (Stretch here :
+                        cut(stretch, start(index), injections.get(index).after() - 1)) {
+                    give(cartridge, here, firstPast(opening), possible);
                 }
             }
             long total = injections.get(injections.size() - 1).after();
-            if (stretch[1] >= total) {
-                dry.add(new long[] {Math.max(stretch[0], total) + cartridge.least(), stretch[1] + most});
-            }
+            cut(stretch, total, Long.MAX_VALUE).forEach(never -> give(cartridge, never, -1, possible));
         }
-        return new Possible(dry, left);
+        return possible;
     }
 
     private int firstPast(LocalDate opening) {
@@ -116,101 +100,136 @@ final class ChartTrailAgain {
         return -1;
     }
 
-    private void addStretch(long low, long high, int past, List<long[]> dry, TreeMap<Integer, Long> left) {
+    /** An unknown injection raises the most of a cartridge that was in use; one that ended by then leaves it to the next. */
+    private void give(Cartridge cartridge, Stretch opening, int past, List<Stretch> possible) {
+        long low = opening.low() + cartridge.least();
+        long high = opening.high() + cartridge.most();
+        int met = opening.met();
+        while (met < unknown.size() && (past < 0 || past > unknown.get(met))) {
+            Injection open = injections.get(unknown.get(met));
+            end(new Stretch(met, low, Math.min(high, open.after() - 1), -1), past, possible);
+            if (high < open.before()) {
+                return;
+            }
+            low = Math.max(low, open.before());
+            high += open.unknown();
+            met++;
+        }
+        end(new Stretch(met, low, high, -1), past, possible);
+    }
+
+    private void end(Stretch reach, int past, List<Stretch> possible) {
+        if (reach.low() > reach.high()) {
+            return;
+        }
         long limit = past < 0 ? Long.MAX_VALUE : injections.get(past).before();
-        if (high >= limit) {
-            left.put(past, limit);
+        if (reach.high() >= limit) {
+            possible.add(new Stretch(reach.met(), limit, limit, past));
         }
-        if (low < limit) {
-            dry.add(new long[] {low, Math.min(high, limit - 1)});
-        }
+        possible.addAll(cut(reach, Long.MIN_VALUE, limit - 1));
     }
 
     /** No S lies in an injection that ran through, below A or above B. */
-    private Possible narrowed(Cartridge cartridge, Possible forward) {
-        List<long[]> dry = cut(forward.dry(), cartridge.a(), cartridge.b());
+    private List<Stretch> narrowed(Cartridge cartridge, List<Stretch> forward) {
+        boolean isLast = cartridge.number() == trail.cartridges().size();
+        List<Stretch> narrowed = new ArrayList<>();
+        forward.forEach(stretch -> narrowed.addAll(cut(stretch, cartridge.a(), cartridge.b())));
         for (int index = 0; index < injections.size(); index++) {
-            if (injections.get(index).ranThrough()) {
-                List<long[]> rest = cut(dry, Long.MIN_VALUE, start(index) - 1);
-                rest.addAll(cut(dry, injections.get(index).after(), Long.MAX_VALUE));
-                dry = rest;
+            Injection injection = injections.get(index);
+            if (injection.ranThrough() || isLast && injection.inFull()) {
+                List<Stretch> rest = new ArrayList<>();
+                for (Stretch stretch : narrowed) {
+                    if (!stretch.runsDry()) {
+                        rest.add(stretch);
+                        continue;
+                    }
+                    rest.addAll(cut(stretch, Long.MIN_VALUE, start(index) - 1));
+                    rest.addAll(cut(stretch, injection.after(), Long.MAX_VALUE));
+                }
+                narrowed.clear();
+                narrowed.addAll(rest);
             }
         }
-        TreeMap<Integer, Long> left = new TreeMap<>(forward.left());
-        left.values().removeIf(total -> total < cartridge.a() || total > cartridge.b());
-        return new Possible(dry, left);
+        return narrowed;
     }
 
-    private static List<long[]> cut(List<long[]> stretches, long low, long high) {
-        List<long[]> kept = new ArrayList<>();
-        for (long[] stretch : stretches) {
-            if (Math.max(stretch[0], low) <= Math.min(stretch[1], high)) {
-                kept.add(new long[] {Math.max(stretch[0], low), Math.min(stretch[1], high)});
-            }
-        }
-        return kept;
+    /** The part from {@code low} to {@code high}, on whole steps where S comes in steps; nothing when they cross. */
+    private List<Stretch> cut(Stretch stretch, long low, long high) {
+        long step = trail.step();
+        long from = low <= stretch.low() ? stretch.low() : -Math.floorDiv(-low, step) * step;
+        long to = high >= stretch.high() ? stretch.high() : Math.floorDiv(high, step) * step;
+        return from <= to ? List.of(new Stretch(stretch.met(), from, to, stretch.leftAt())) : List.of();
     }
 
-    private Possible read(Cartridge cartridge, int index, int stop) {
+    private List<Stretch> read(Cartridge cartridge, int index, int stop) {
         Injection injection = injections.get(index);
+        long whole = injection.before() + injection.dialled();
         if (injection.confirmed()) {
-            long drawn = trail.showsLeft()
-                    ? injection.stops().subList(0, stop + 1).stream().mapToLong(ChartTrailText.Stop::number).sum()
-                    : injection.dialled() - injection.stops().get(stop).number();
-            long total = injection.before() + drawn;
+            long total = trail.showsLeft()
+                    ? injection.before()
+                            + injection.stops().subList(0, stop + 1).stream()
+                                    .mapToLong(ChartTrailText.Stop::number)
+                                    .sum()
+                    : whole - injection.stops().get(stop).number();
             if (total != cartridge.a() || total != cartridge.b()) {
-                throw new AssertionError("cartridge " + cartridge.number() + " was read at " + total + ", printed " + cartridge.a() + " to " + cartridge.b());
+                throw new AssertionError("cartridge " + cartridge.number() + " was read at " + total + ", printed "
+                        + cartridge.a() + " to " + cartridge.b());
             }
         }
-        long end = injection.before() + injection.dialled();
-        add(cartridge, index, "recorded", owed(end - cartridge.b(), end - Math.max(cartridge.a(), injection.before())));
-        String day = shortDay(injection.date());
-        ends.add(day + " " + day);
-        return new Possible(List.<long[]>of(new long[] {cartridge.a(), cartridge.b()}), new TreeMap<>());
+        String owed = owed(whole - cartridge.b(), whole - Math.max(cartridge.a(), injection.before()));
+        changes.add(new Change(cartridge.number(), injection.date(), injection.number(), "recorded", owed));
+        ends.add(shortDay(injection.date()) + " " + shortDay(injection.date()));
+        int met = (int) unknown.stream().filter(open -> open < index).count();
+        return List.of(new Stretch(met, cartridge.a(), cartridge.b(), -1));
     }
 
-    private void addEnds(Cartridge cartridge, Possible possible) {
+    private void addEnds(Cartridge cartridge, List<Stretch> possible) {
+        long total =
+                injections.isEmpty() ? 0 : injections.get(injections.size() - 1).after();
+        boolean sure = possible.stream().filter(Stretch::runsDry).allMatch(stretch -> stretch.high() < total);
         TreeSet<LocalDate> evenings = new TreeSet<>();
-        long total = injections.get(injections.size() - 1).after();
-        boolean sure = possible.dry().stream().allMatch(stretch -> stretch[1] < total);
         List<Change> own = new ArrayList<>();
-        for (int pass = 0; pass < 2; pass++) {
-            String chance = sure && evenings.size() == 1 ? "certain" : "possible";
-            own.clear();
-            for (int index = 0; index < injections.size(); index++) {
-                addEnd(cartridge, possible, index, chance, own);
-            }
-            own.forEach(change -> evenings.add(change.date()));
+        for (int index = 0; index < injections.size(); index++) {
+            addEnd(cartridge, possible, index, own);
         }
-        changes.addAll(own);
-        String none = "none none";
-        ends.add(evenings.isEmpty() ? none : shortDay(evenings.first()) + " " + (sure ? shortDay(evenings.last()) : "later"));
+        own.forEach(change -> evenings.add(change.date()));
+        String chance = sure && evenings.size() == 1 ? "certain" : "possible";
+        own.forEach(change ->
+                changes.add(new Change(change.leaving(), change.date(), change.injection(), chance, change.owed())));
+        ends.add(
+                evenings.isEmpty()
+                        ? "none none"
+                        : shortDay(evenings.first()) + " " + (sure ? shortDay(evenings.last()) : "later"));
     }
 
-    private void addEnd(Cartridge cartridge, Possible possible, int index, String chance, List<Change> own) {
+    private void addEnd(Cartridge cartridge, List<Stretch> possible, int index, List<Change> own) {
         Injection injection = injections.get(index);
-        if (possible.left().containsKey(index)) {
-            own.add(new Change(cartridge.number(), injection.date(), injection.number(), chance, "in-use limit"));
+        if (possible.stream().anyMatch(stretch -> stretch.leftAt() == index)) {
+            own.add(new Change(cartridge.number(), injection.date(), injection.number(), "", "in-use limit"));
         }
-        List<long[]> here = cut(possible.dry(), start(index), injection.after() - 1);
+        List<Stretch> here = possible.stream()
+                .filter(Stretch::runsDry)
+                .flatMap(stretch -> cut(stretch, start(index), injection.after() - 1).stream())
+                .toList();
         if (!here.isEmpty()) {
-            long least = here.stream().mapToLong(stretch -> stretch[0]).min().orElseThrow();
-            long most = here.stream().mapToLong(stretch -> stretch[1]).max().orElseThrow();
-            String owed = owed(injection.after() - most, injection.after() - Math.max(least, injection.before()));
-            own.add(new Change(cartridge.number(), injection.date(), injection.number(), chance, owed));
+            long least = here.stream().mapToLong(Stretch::low).min().orElseThrow();
+            long most = here.stream().mapToLong(Stretch::high).max().orElseThrow();
+            long whole = injection.before() + injection.dialled();
+            String owed = owed(
+                    Math.max(0, Math.min(whole, injection.after()) - most),
+                    Math.min(
+                            Math.max(whole, injection.after()) - Math.max(least, injection.before()),
+                            injection.dialled()));
+            own.add(new Change(cartridge.number(), injection.date(), injection.number(), "", owed));
         }
     }
 
-    private void add(Cartridge cartridge, int index, String chance, String owed) {
-        changes.add(new Change(cartridge.number(), injections.get(index).date(), injections.get(index).number(), chance, owed));
-    }
-
-    /** One thousandth is how "above zero" looks in whole thousandths. */
+    /** One thousandth is how "just above" looks in whole thousandths. */
     private static String owed(long least, long most) {
-        if (least <= 1 && most > least) {
-            return "above 0 to " + number(most);
+        if (least == 0 && most > least || least % 100 == 1) {
+            return "above " + number(least - least % 100) + " to " + number(most);
         }
-        return least == most ? number(most) : number(least) + " to " + number(most);
+        return least >= most ? number(most) : number(least) + " to " + number(most);
     }
 
     private static String number(long thousandths) {
@@ -222,6 +241,7 @@ final class ChartTrailAgain {
 
     private static String shortDay(LocalDate date) {
         String month = date.getMonth().name();
-        return date.getDayOfMonth() + " " + month.charAt(0) + month.substring(1, 3).toLowerCase(java.util.Locale.ROOT);
+        return date.getDayOfMonth() + " " + month.charAt(0)
+                + month.substring(1, 3).toLowerCase(Locale.ROOT);
     }
 }

@@ -38,7 +38,8 @@ class ChartTrailTest {
             plans.put("demo issue " + issue, ChartSamples.demo(issue));
         }
         plans.putAll(ChartOddPlans.all());
-        return plans.entrySet().stream().map(plan -> DynamicTest.dynamicTest(plan.getKey(), () -> follows(plan.getValue())));
+        return plans.entrySet().stream()
+                .map(plan -> DynamicTest.dynamicTest(plan.getKey(), () -> follows(plan.getValue())));
     }
 
     private static void follows(PlanFiles files) {
@@ -46,18 +47,29 @@ class ChartTrailTest {
         ChartTrailAgain again = new ChartTrailAgain(trail);
         note(trail);
         assertEquals(sorted(trail.changes()), sorted(again.changes));
-        assertEquals(trail.cartridges().stream().map(row -> row.earliest() + " " + row.latest()).toList(), again.ends);
+        assertEquals(
+                trail.cartridges().stream()
+                        .map(row -> row.earliest() + " " + row.latest())
+                        .toList(),
+                again.ends);
     }
 
     private static void note(ChartTrailText trail) {
         trail.changes().forEach(change -> MET.add(change.chance()));
-        trail.changes().stream().filter(change -> change.owed().equals("in-use limit")).forEach(change -> MET.add("in-use limit"));
+        trail.changes().stream()
+                .filter(change -> change.owed().equals("in-use limit"))
+                .forEach(change -> MET.add("in-use limit"));
         for (ChartTrailText.Injection injection : trail.injections()) {
             met("split", injection.number() > 1);
             met("ran through", injection.ranThrough());
             met("unknown", injection.unknown() > 0);
             met("not confirmed", !injection.stops().isEmpty() && !injection.confirmed());
-            met("ended more than once", trail.changes().stream().filter(change -> change.date().equals(injection.date())).count() > 1);
+            met(
+                    "ended more than once",
+                    trail.changes().stream()
+                                    .filter(change -> change.date().equals(injection.date()))
+                                    .count()
+                            > 1);
         }
         met("shows what is left", trail.showsLeft());
         met("nothing at home", trail.cartridges().isEmpty());
@@ -73,8 +85,17 @@ class ChartTrailTest {
     static void metEveryKindOfCase() {
         assertEquals(
                 Set.of(
-                        "certain", "possible", "recorded", "in-use limit", "split", "ran through", "unknown", "not confirmed",
-                        "ended more than once", "shows what is left", "nothing at home"),
+                        "certain",
+                        "possible",
+                        "recorded",
+                        "in-use limit",
+                        "split",
+                        "ran through",
+                        "unknown",
+                        "not confirmed",
+                        "ended more than once",
+                        "shows what is left",
+                        "nothing at home"),
                 MET);
     }
 
@@ -90,7 +111,10 @@ class ChartTrailTest {
                 .map(change -> change.leaving() + " " + change.date() + " " + change.chance() + " " + change.owed())
                 .toList();
         assertEquals(
-                List.of("1 2027-03-08 certain 30 to 150", "2 2027-03-13 possible above 0 to 187.5", "2 2027-03-14 possible 120 to 187.5"),
+                List.of(
+                        "1 2027-03-08 certain 30 to 150",
+                        "2 2027-03-13 possible above 0 to 187.5",
+                        "2 2027-03-14 possible 120 to 187.5"),
                 printed);
     }
 
@@ -99,7 +123,8 @@ class ChartTrailTest {
         ChartTrailText trail = trails(ChartSamples.demo(1)).get(0);
         List<Change> wrong = new ArrayList<>(trail.changes());
         Change first = wrong.remove(0);
-        wrong.add(new Change(first.leaving(), first.date().plusDays(1), first.injection(), first.chance(), first.owed()));
+        wrong.add(
+                new Change(first.leaving(), first.date().plusDays(1), first.injection(), first.chance(), first.owed()));
         assertFalse(sorted(wrong).equals(sorted(new ChartTrailAgain(trail).changes)));
     }
 }

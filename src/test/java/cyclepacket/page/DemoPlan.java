@@ -52,6 +52,8 @@ public final class DemoPlan {
     public ZoneId patientZone = NEW_YORK;
     public String firstDose = "187.5";
     public String dialMost = "400";
+    /** The day this issue was prepared, where it is not the demo's own. */
+    public Optional<LocalDate> preparedOn = Optional.empty();
     /** What the record says of the evening before an issue; the whole dose unless a test says otherwise. */
     public Optional<Given> lastEvening = Optional.empty();
 
@@ -220,7 +222,7 @@ public final class DemoPlan {
         if (issue > 1) {
             doses.add(new Plan.DoseLine(DayMark.parse("2027-03-09"), units("212.5"), Optional.of("ORD-1192")));
         }
-        LocalDate prepared = march(issue == 1 ? 3 : issue == 2 ? 9 : 12);
+        LocalDate prepared = preparedOn.orElse(march(issue == 1 ? 3 : issue == 2 ? 9 : 12));
         return new Plan(
                 "SM-04417",
                 issue,
@@ -286,7 +288,7 @@ public final class DemoPlan {
 
     private List<RecordLine> record() {
         List<RecordLine> lines = new ArrayList<>();
-        int until = issue == 1 ? 4 : issue == 2 ? 8 : 11;
+        int until = preparedOn.map(day -> day.getDayOfMonth() - 1).orElse(issue == 1 ? 4 : issue == 2 ? 8 : 11);
         for (int day = 5; day <= until; day++) {
             boolean change = day == 8;
             boolean told = day == until && lastEvening.isPresent();

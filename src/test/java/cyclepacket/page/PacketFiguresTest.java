@@ -73,7 +73,7 @@ class PacketFiguresTest {
         String second = part(new DemoPlan(2), "supply");
         assertTrue(second.contains("You have enough for sure until Thursday 11 March."), second);
         assertTrue(second.contains("Call the pharmacy by Wednesday 10 March, 2:00 p.m. (14:00)."), second);
-        assertTrue(part(new DemoPlan(3), "supply").contains("This is enough for all the evenings in this packet."));
+        assertTrue(part(new DemoPlan(3), "supply").contains("This lasts for all your evenings."));
     }
 
     @Test
@@ -123,6 +123,21 @@ class PacketFiguresTest {
         assertTrue(trigger.contains("We collect your eggs on Monday 15 March at 8:30 a.m. (08:30)."), trigger);
         String door = part(new DemoPlan(3), "door");
         assertTrue(door.contains("At exactly 7:30 p.m. (19:30)") && door.contains("250 micrograms"), door);
+    }
+
+    @Test
+    void leavesOneInjectionOnTheDoorOnTheLastDay() throws Exception {
+        DemoPlan plan = new DemoPlan(3);
+        plan.preparedOn = Optional.of(DemoPlan.march(13));
+        assertEquals(List.of(), plan.view().door().rows());
+        assertTrue(part(plan, "door").contains("One more time"), part(plan, "door"));
+        assertTrue(
+                part(plan, "start")
+                        .contains(
+                                "Saturday 13 March at 7:30 p.m. (19:30) is your next time. Use your one-time syringe."),
+                part(plan, "start"));
+        plan.preparedOn = Optional.of(DemoPlan.march(14));
+        assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -39,11 +40,14 @@ class PacketPrintTest {
                     DemoPlan plan = new DemoPlan(issue);
                     plan.paper = paper;
                     plan.textSize = size;
-                    plan.draft = issue == 2;
+                    plan.draft = issue < 3;
                     prints.add(plan);
                 }
             }
         }
+        DemoPlan last = new DemoPlan(3);
+        last.preparedOn = Optional.of(DemoPlan.march(13));
+        prints.add(last);
         return prints.stream();
     }
 

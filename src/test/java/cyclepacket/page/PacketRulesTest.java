@@ -9,6 +9,7 @@ import cyclepacket.plan.HouseRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
@@ -53,6 +54,8 @@ class PacketRulesTest {
             plan.prime = Device.Prime.EACH_INJECTION;
         }));
         all.put("avoids", with(2, plan -> plan.avoid = List.of("latex", "alcohol")));
+        all.put("last day", with(3, plan -> plan.preparedOn = Optional.of(DemoPlan.march(13))));
+        all.put("over", with(3, plan -> plan.preparedOn = Optional.of(DemoPlan.march(14))));
         all.put("far away", with(3, plan -> plan.patientZone = java.time.ZoneId.of("Europe/London")));
         return all;
     }
