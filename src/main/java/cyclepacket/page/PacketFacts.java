@@ -26,6 +26,7 @@ import java.util.stream.Collectors;
  * @param code the short code that only this issue has
  * @param draft true until a second person has countersigned
  * @param replacedOn the day the replaced issue was prepared, where that is known
+ * @param earlier the replaced issue, computed again from its stored plan; empty when there is none or it is lost
  */
 public record PacketFacts(
         PlanFiles files,
@@ -34,7 +35,8 @@ public record PacketFacts(
         SupplyPlan supply,
         String code,
         boolean draft,
-        Optional<LocalDate> replacedOn) {
+        Optional<LocalDate> replacedOn,
+        Optional<PacketFacts> earlier) {
     public PacketFacts {
         Objects.requireNonNull(files, "files");
         Objects.requireNonNull(course, "course");
@@ -42,6 +44,19 @@ public record PacketFacts(
         Objects.requireNonNull(supply, "supply");
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(replacedOn, "replacedOn");
+        Objects.requireNonNull(earlier, "earlier");
+    }
+
+    /** An issue whose replaced one, if any, is lost. */
+    public PacketFacts(
+            PlanFiles files,
+            Course course,
+            CycleLedger ledger,
+            SupplyPlan supply,
+            String code,
+            boolean draft,
+            Optional<LocalDate> replacedOn) {
+        this(files, course, ledger, supply, code, draft, replacedOn, Optional.empty());
     }
 
     /** The day that counts as today: evenings before it are past. */
@@ -63,7 +78,8 @@ public record PacketFacts(
     }
 
     private boolean isExact(Medicine medicine) {
-        return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact());
+        return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact())
+                || exact().stream().anyMatch(dose -> dose.medicine().equals(medicine.id()));
     }
 
     /** The medicines that the protocol gives at the trigger's instant. */

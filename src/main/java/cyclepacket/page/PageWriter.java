@@ -36,7 +36,10 @@ public final class PageWriter {
     /** The patient's packet of a computed plan, in the plan's language. */
     public String packet(PacketFacts facts) {
         Wording wording = Wording.load(templates, facts.files().plan().language());
-        return packet(new PacketViews(facts, wording).view());
+        PacketViews views = new PacketViews(facts, wording);
+        return views.stop()
+                .map(stop -> write("stop.ftlh", stop.layout().language(), stop))
+                .orElseGet(() -> packet(views.view()));
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
