@@ -49,6 +49,7 @@ public final class CommandLines {
                 .addSubcommand(new LedgerCommand(terminal))
                 .addSubcommand(new CountersignCommand(terminal))
                 .addSubcommand(new RecordCommand(terminal))
+                .addSubcommand(new ReviseCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
