@@ -18,6 +18,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -106,14 +107,20 @@ public record PacketFacts(
                 .anyMatch(day -> day.evening().state() == Evening.State.PROVISIONAL);
     }
 
-    /** The time of day that most daily doses share, in the patient's zone. */
+    /** The time of day that most doses to come share, in the patient's zone; of all doses when none is to come. */
     Optional<LocalTime> sharedTime() {
-        Map<LocalTime, Long> counts = daily().stream()
+        return sharedTime(evening -> evening.isToCome() && !evening.date().isBefore(today()))
+                .or(() -> sharedTime(evening -> true));
+    }
+
+    private Optional<LocalTime> sharedTime(Predicate<Evening> counts) {
+        Map<LocalTime, Long> times = daily().stream()
                 .flatMap(medicine -> medicine.days().stream())
+                .filter(day -> counts.test(day.evening()))
                 .flatMap(day -> day.evening().at().stream())
                 .map(ZonedDateTime::toLocalTime)
                 .collect(Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
-        return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+        return times.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
     /** The time of an evening, where it is not the shared one. */
