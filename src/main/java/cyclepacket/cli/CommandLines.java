@@ -50,6 +50,8 @@ public final class CommandLines {
                 .addSubcommand(new CountersignCommand(terminal))
                 .addSubcommand(new RecordCommand(terminal))
                 .addSubcommand(new ReviseCommand(terminal))
+                .addSubcommand(new IdentifyCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
