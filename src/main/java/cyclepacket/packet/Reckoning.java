@@ -74,6 +74,11 @@ public final class Reckoning {
         return new Reckoning(PlanReader.read(plan));
     }
 
+    /** The same as if the plan's file held these bytes. */
+    static Reckoning of(Path plan, byte[] planBytes) throws IOException {
+        return new Reckoning(PlanReader.read(plan, planBytes));
+    }
+
     /** Every finding, sorted by file, line and column. */
     public List<Finding> findings() {
         return findings;

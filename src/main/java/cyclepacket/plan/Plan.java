@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param anchors planned days; a plan, not an instruction
  * @param called what was told to the patient on the phone, oldest first
  * @param times the clock time of each named time, in the patient's zone
+ * @param revised what every issue after the first changed, oldest first
  */
 public record Plan(
         String id,
@@ -43,7 +44,8 @@ public record Plan(
         List<RecordLine> record,
         List<Override> overrides,
         Prepared prepared,
-        Optional<Countersigned> countersigned) {
+        Optional<Countersigned> countersigned,
+        List<Revision> revised) {
     public Plan {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(replaces, "replaces");
@@ -63,6 +65,7 @@ public record Plan(
         overrides = List.copyOf(overrides);
         Objects.requireNonNull(prepared, "prepared");
         Objects.requireNonNull(countersigned, "countersigned");
+        revised = List.copyOf(revised);
         if (issue < 1 || issue > 999) {
             throw new Refusal("an issue is from 1 to 999", "count the issues of this plan from 1");
         }
@@ -97,7 +100,52 @@ public record Plan(
                 record,
                 overrides,
                 prepared,
-                countersigned);
+                countersigned,
+                revised);
+    }
+
+    /** A plan that no later issue changed. */
+    public Plan(
+            String id,
+            int issue,
+            Optional<Integer> replaces,
+            Patient patient,
+            String language,
+            Paper paper,
+            TextSize textSize,
+            List<String> avoid,
+            Order order,
+            String protocol,
+            Map<Anchor, Moment> anchors,
+            List<Call> called,
+            Map<String, LocalTime> times,
+            Map<String, List<DoseLine>> doses,
+            Map<String, List<Stock>> onHand,
+            List<RecordLine> record,
+            List<Override> overrides,
+            Prepared prepared,
+            Optional<Countersigned> countersigned) {
+        this(
+                id,
+                issue,
+                replaces,
+                patient,
+                language,
+                paper,
+                textSize,
+                avoid,
+                order,
+                protocol,
+                anchors,
+                called,
+                times,
+                doses,
+                onHand,
+                record,
+                overrides,
+                prepared,
+                countersigned,
+                List.of());
     }
 
     /** Paper the packet is printed on. */
@@ -177,6 +225,9 @@ public record Plan(
      * @param count how many alike, 1 to 200
      * @param opened when it was opened, for a container in use before this plan
      * @param used how much was taken from it before this plan
+     * @param received the day it came, for one that came after the first issue
+     * @param discarded the day it was thrown away; it keeps its number, and nothing is taken from it any more
+     * @param reason why it was thrown away
      */
     public record Stock(
             Dose size,
@@ -184,16 +235,36 @@ public record Plan(
             Optional<String> lot,
             Optional<LocalDate> expires,
             Optional<LocalDate> opened,
-            Optional<Dose> used) {
+            Optional<Dose> used,
+            Optional<LocalDate> received,
+            Optional<LocalDate> discarded,
+            Optional<String> reason) {
         public Stock {
             Objects.requireNonNull(size, "size");
             Objects.requireNonNull(lot, "lot");
             Objects.requireNonNull(expires, "expires");
             Objects.requireNonNull(opened, "opened");
             Objects.requireNonNull(used, "used");
+            Objects.requireNonNull(received, "received");
+            Objects.requireNonNull(discarded, "discarded");
+            Objects.requireNonNull(reason, "reason");
+            if (discarded.isPresent() && reason.isEmpty()) {
+                throw new Refusal("a container was thrown away and nobody says why", "write reason: beside it");
+            }
             if (count < 1 || count > 200) {
                 throw new Refusal("a count is from 1 to 200", "leave the line out when there is none");
             }
+        }
+
+        /** Containers that were there at the first issue and still are. */
+        public Stock(
+                Dose size,
+                int count,
+                Optional<String> lot,
+                Optional<LocalDate> expires,
+                Optional<LocalDate> opened,
+                Optional<Dose> used) {
+            this(size, count, lot, expires, opened, used, Optional.empty(), Optional.empty(), Optional.empty());
         }
     }
 
