@@ -20,7 +20,7 @@ final class FormOfText {
         String names = error.schema().get("propertyNames").get("$ref").asString();
         Place place = sheet.placeOfKey(Pointers.child(error.pointer(), error.property()));
         String written = Characters.quoted(error.property());
-        if (names.endsWith("/days")) {
+        if (names.endsWith("/day-count")) {
             return Finding.stop(
                     "VALUE-FORM", place, written + " is not a number of days", "write a whole number from 1 to 99");
         }

@@ -164,8 +164,7 @@ public final class Press implements AutoCloseable {
         String page = new ChartCopy(pages).xhtml(chartSource(reckoning, notes, code));
         List<Attachment> attachments =
                 CarriedPlan.attachments(reckoning.intake().sources(), before);
-        return new Printed(
-                page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
+        return new Printed(page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
@@ -181,7 +180,6 @@ public final class Press implements AutoCloseable {
                 replaced.flatMap(Reckoning::preparedOn),
                 earlier);
     }
-
 
     private static List<Finding> with(List<Finding> findings, Finding other) {
         List<Finding> all = new ArrayList<>(findings);
