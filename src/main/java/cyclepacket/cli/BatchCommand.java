@@ -64,9 +64,10 @@ final class BatchCommand implements Callable<Integer> {
     private int tell(int plans, BatchReport report) {
         report.lines().stream().filter(line -> !line.isPrinted()).forEach(this::other);
         long failed = report.count(State.FAILED) + report.count(State.FAULT);
-        terminal.out().println(plans + " plans in the folder: " + report.count(State.PRINTED) + " printed, "
-                + report.count(State.LISTED) + " listed, " + failed + " failed, "
-                + (plans - report.lines().size()) + " without a visit on " + on + ".");
+        terminal.out()
+                .println(plans + " plans in the folder: " + report.count(State.PRINTED) + " printed, "
+                        + report.count(State.LISTED) + " listed, " + failed + " failed, "
+                        + (plans - report.lines().size()) + " without a visit on " + on + ".");
         terminal.out().println(report.folder() + "   print this folder in the order of its names");
         if (report.count(State.FAULT) > 0) {
             return ExitCode.FAULT;

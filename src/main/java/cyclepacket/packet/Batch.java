@@ -1,8 +1,8 @@
 package cyclepacket.packet;
 
 import cyclepacket.finding.Finding;
-import cyclepacket.page.CoverView;
 import cyclepacket.packet.BatchLine.State;
+import cyclepacket.page.CoverView;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -118,12 +118,12 @@ public final class Batch {
             Plan own = reckoning.own().files().plan();
             Outcome outcome = press.print(plan, out, false, at);
             if (outcome.written().isEmpty()) {
-                return BatchLine.without(plan, State.FAILED, firstStop(outcome.findings()));
+                return BatchLine.without(plan, reckoning, State.FAILED, firstStop(outcome.findings()));
             }
             Outcome.Written written = outcome.written().get();
             return new BatchLine(
                     plan,
-                    plan.getFileName().toString(),
+                    BatchLine.name(reckoning).orElseThrow(),
                     State.PRINTED,
                     "",
                     own.id(),
@@ -148,8 +148,7 @@ public final class Batch {
     }
 
     private BatchReport sheets(List<BatchLine> lines) throws IOException {
-        List<BatchLine> printed =
-                lines.stream().filter(BatchLine::isPrinted).toList();
+        List<BatchLine> printed = lines.stream().filter(BatchLine::isPrinted).toList();
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, Path> packets = new LinkedHashMap<>();
         try (Press press = new Press(home)) {
@@ -159,8 +158,7 @@ public final class Batch {
                 String number = String.format(Locale.ROOT, "%03d-", index + 1);
                 Reckoning reckoning = Reckoning.of(line.plan());
                 String page = press.sheets()
-                        .separator(
-                                Press.packetFacts(reckoning, Optional.empty(), line.code()), line.pages());
+                        .separator(Press.packetFacts(reckoning, Optional.empty(), line.code()), line.pages());
                 files.put(number + "a-separator.pdf", press.sheet(page, "Separator " + line.code(), on));
                 packets.put(
                         number + "b-packet.pdf",

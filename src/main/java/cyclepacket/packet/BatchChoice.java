@@ -45,7 +45,7 @@ record BatchChoice(List<Path> toPrint, List<BatchLine> settled) {
                     toPrint.add(plan);
                 } else {
                     boolean isStopped = read.get(plan).isStopped() && !why.endsWith("retires it");
-                    settled.add(BatchLine.without(plan, isStopped ? State.FAILED : State.LISTED, why));
+                    settled.add(BatchLine.without(plan, read.get(plan), isStopped ? State.FAILED : State.LISTED, why));
                 }
             }
         }

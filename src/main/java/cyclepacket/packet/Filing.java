@@ -88,12 +88,7 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 findings,
                 reckoning.preparedOn(),
                 Optional.of(new Outcome.Written(
-                        folder.path(),
-                        reckoning.isDraft(),
-                        isReprint,
-                        pages,
-                        reckoning.draftReasons(),
-                        code)),
+                        folder.path(), reckoning.isDraft(), isReprint, pages, reckoning.draftReasons(), code)),
                 Optional.empty(),
                 json);
     }
@@ -119,11 +114,12 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 plan.countersigned().filter(sign -> reckoning.isCountersigned()).map(Plan.Countersigned::by),
                 plan.replaces(),
                 findings.stream()
-                        .map(found -> found.severity().word() + " " + found.code() + " " + found.place().pointer())
+                        .map(found -> found.severity().word() + " " + found.code() + " "
+                                + found.place().pointer())
                         .toList(),
                 reckoning.verdict().accepted().stream()
-                        .map(each -> each.finding().code() + " " + each.finding().place().pointer() + ": "
-                                + each.reason() + " (" + each.by() + ")")
+                        .map(each -> each.finding().code() + " "
+                                + each.finding().place().pointer() + ": " + each.reason() + " (" + each.by() + ")")
                         .toList()));
         return isReprint;
     }

@@ -153,8 +153,7 @@ public final class Press implements AutoCloseable {
         DocumentFacts facts = new DocumentFacts(title, "a sheet of a print run, made by Cyclepacket", "en", on, title);
         Checked<byte[]> sheet = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
         return sheet.value()
-                .orElseThrow(() -> new IllegalStateException(
-                        "a sheet could not be set: " + sheet.findings()));
+                .orElseThrow(() -> new IllegalStateException("a sheet could not be set: " + sheet.findings()));
     }
 
     private Printed packet(Reckoning reckoning, Optional<Reckoning> replaced, String code)
@@ -171,8 +170,7 @@ public final class Press implements AutoCloseable {
         String page = new ChartCopy(templates, pages).xhtml(chartSource(reckoning, notes, code));
         List<Attachment> attachments =
                 CarriedPlan.attachments(reckoning.intake().sources(), before);
-        return new Printed(
-                page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
+        return new Printed(page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {

@@ -51,8 +51,7 @@ final class ChangedViews {
         dates.addAll(after.keySet());
         return dates.stream()
                 .filter(date -> !date.isBefore(first))
-                .map(date ->
-                        row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
+                .map(date -> row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -75,8 +74,7 @@ final class ChangedViews {
     }
 
     private ChangedView.Line nothing(ChangedView.Line other) {
-        return new ChangedView.Line(
-                other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
+        return new ChangedView.Line(other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
     }
 
     private List<ChangedView.Swap> swaps() {
@@ -134,7 +132,8 @@ final class ChangedViews {
                 return evening.given()
                         .filter(given -> !given.isZero())
                         .map(given -> words.fill(
-                                "changed.given", Map.of("amount", words.amounts().amount(given))))
+                                "changed.given",
+                                Map.of("amount", words.amounts().amount(given))))
                         .orElse(words.text("changed.not-given"));
             }
             if (evening.isHeld()) {
@@ -179,7 +178,8 @@ final class ChangedViews {
             String key = pen.window() == Window.OWED ? "changed.range.owed" : "changed.range.left";
             return change.owed()
                     .flatMap(marks::printed)
-                    .map(range -> words.fill(key, Map.of("range", words.amounts().range(range))));
+                    .map(range ->
+                            words.fill(key, Map.of("range", words.amounts().range(range))));
         }
     }
 }
