@@ -47,6 +47,7 @@ public final class CommandLines {
                 .addSubcommand(new PacketCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LedgerCommand(terminal))
+                .addSubcommand(new SuppliesCommand(terminal))
                 .addSubcommand(new CountersignCommand(terminal))
                 .addSubcommand(new RecordCommand(terminal))
                 .addSubcommand(new ReviseCommand(terminal))

@@ -36,26 +36,34 @@ public final class Press implements AutoCloseable {
     /** Part of every issue code: another version may print the same plan differently. */
     static final String VERSION = "0.1.0";
 
+    /** Two documents at a time, and one hand free to get the next thing ready. */
+    private static final int HANDS = 3;
+
     private final Path home;
     private final Path templates;
     private final PageWriter pages;
     private final ExecutorService crew;
     private final Future<Typesetter> forPatient;
     private final Future<Typesetter> forClinic;
-    private List<byte[]> templateParts = List.of();
+    private final Future<List<byte[]>> templateParts;
 
     /** @param home the project's folder, with {@code templates} and {@code plans} below it */
     public Press(Path home) {
         this.home = home;
         this.templates = home.resolve("templates");
         this.pages = new PageWriter(templates);
-        crew = Executors.newFixedThreadPool(2, task -> {
+        crew = Executors.newFixedThreadPool(HANDS, task -> {
             Thread thread = new Thread(task, "press");
             thread.setDaemon(true);
             return thread;
         });
-        // Fonts load while the plan is read; a typesetter sets one document at a time, so each document has its own.
+        // All of this gets ready while the plan is read; a typesetter sets one document at a time, so each has its own.
         forPatient = crew.submit(() -> Typesetter.open(templates));
+        crew.submit(() -> {
+            pages.prepare(ChartCopy.LANGUAGE);
+            return null;
+        });
+        templateParts = crew.submit(() -> Codes.templates(templates));
         forClinic = crew.submit(() -> Typesetter.open(templates));
     }
 
@@ -117,7 +125,7 @@ public final class Press implements AutoCloseable {
         }
         List<SourceFile> before =
                 replaced.map(issue -> issue.intake().sources()).orElse(List.of());
-        String code = Codes.issue(reckoning.intake().sources(), before, templateParts(), VERSION);
+        String code = Codes.issue(reckoning.intake().sources(), before, done(templateParts), VERSION);
         Optional<Finding> printed = filing.printedOtherwise(reckoning);
         if (printed.isPresent()) {
             return filing.refused(reckoning, with(reckoning.findings(), printed.get()));
@@ -167,7 +175,7 @@ public final class Press implements AutoCloseable {
     private Printed chart(Reckoning reckoning, List<SourceFile> before, List<Finding> notes, String code)
             throws ExecutionException, InterruptedException {
         Plan own = reckoning.own().files().plan();
-        String page = new ChartCopy(templates, pages).xhtml(chartSource(reckoning, notes, code));
+        String page = new ChartCopy(pages).xhtml(chartSource(reckoning, notes, code));
         List<Attachment> attachments =
                 CarriedPlan.attachments(reckoning.intake().sources(), before);
         return new Printed(page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
@@ -187,12 +195,6 @@ public final class Press implements AutoCloseable {
                 earlier);
     }
 
-    private synchronized List<byte[]> templateParts() throws IOException {
-        if (templateParts.isEmpty()) {
-            templateParts = Codes.templates(templates);
-        }
-        return templateParts;
-    }
 
     private static List<Finding> with(List<Finding> findings, Finding other) {
         List<Finding> all = new ArrayList<>(findings);

@@ -6,11 +6,11 @@ import java.util.Optional;
 /**
  * What each number in the window means for the next new-cartridge evening.
  *
- * @param dose the dose that the table is true for
+ * @param whileTrue the sentence that says how long the table is true
  * @param leaving the box that ends
  * @param evenings one for each injection in which it may end
  */
-public record LookUpView(String dose, String leaving, List<Evening> evenings) {
+public record LookUpView(String whileTrue, String leaving, List<Evening> evenings) {
     public LookUpView {
         evenings = List.copyOf(evenings);
     }

@@ -1,6 +1,7 @@
 package cyclepacket.page;
 
 import cyclepacket.ledger.Evening;
+import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.LookUpRow;
 import cyclepacket.ledger.MedicineLedger;
 import java.time.LocalDate;
@@ -36,9 +37,20 @@ final class LookUpViews {
                 .computeIfAbsent(row.date() + " " + row.setting(), key -> new ArrayList<>())
                 .add(row));
         return Optional.of(new LookUpView(
-                words.amounts().amount(first.ordered()),
+                whileTrue(first),
                 Integer.toString(ledger.coming().get().container().number()),
                 injections.values().stream().map(this::injection).toList()));
+    }
+
+    /** The next end depends on every dose up to it, so a packet with several doses names none. */
+    private String whileTrue(Evening first) {
+        boolean isOneDose = ledger.days().stream()
+                .map(LedgerDay::evening)
+                .filter(evening -> !evening.date().isBefore(first.date()))
+                .allMatch(evening -> evening.ordered().equals(first.ordered()));
+        return isOneDose
+                ? words.fill("cartridges.look-up.true", Map.of("dose", words.amounts().amount(first.ordered())))
+                : words.text("cartridges.look-up.true.packet");
     }
 
     private Evening evening(LocalDate date) {

@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -74,6 +75,33 @@ public record Plan(
         if (!id.matches("[A-Za-z0-9][A-Za-z0-9-]{0,39}")) {
             throw new Refusal("a plan id is letters, digits and hyphens, at most 40", "write for example SM-04417");
         }
+    }
+
+    /** The same plan with this anchor on this day, whatever the file says of it. */
+    public Plan withAnchor(Anchor anchor, Moment day) {
+        Map<Anchor, Moment> dated = new LinkedHashMap<>(anchors);
+        dated.put(anchor, day);
+        return new Plan(
+                id,
+                issue,
+                replaces,
+                patient,
+                language,
+                paper,
+                textSize,
+                avoid,
+                order,
+                protocol,
+                dated,
+                called,
+                times,
+                doses,
+                onHand,
+                record,
+                overrides,
+                prepared,
+                countersigned,
+                revised);
     }
 
     /** A plan that no later issue changed. */
