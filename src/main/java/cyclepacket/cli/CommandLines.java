@@ -55,6 +55,7 @@ public final class CommandLines {
                 .addSubcommand(new ReviseCommand(terminal))
                 .addSubcommand(new IdentifyCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new BatchCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

@@ -4,6 +4,7 @@ import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
 import cyclepacket.intake.SourceFile;
+import cyclepacket.page.BatchSheets;
 import cyclepacket.page.ChartCopy;
 import cyclepacket.page.ChartSource;
 import cyclepacket.page.PacketFacts;
@@ -19,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -144,6 +146,18 @@ public final class Press implements AutoCloseable {
             files.put("packet.xhtml", StandalonePage.of(packetPrinted.page(), templates));
         }
         return filing.filed(reckoning, Finding.sorted(findings), code, files);
+    }
+
+    BatchSheets sheets() {
+        return new BatchSheets(templates, pages);
+    }
+
+    /** One sheet of a print run. */
+    byte[] sheet(String page, String title, LocalDate on) throws IOException {
+        DocumentFacts facts = new DocumentFacts(title, "a sheet of a print run, made by Cyclepacket", "en", on, title);
+        Checked<byte[]> sheet = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
+        return sheet.value()
+                .orElseThrow(() -> new IllegalStateException("a sheet could not be set: " + sheet.findings()));
     }
 
     private Printed packet(Reckoning reckoning, Optional<Reckoning> replaced, String code)
