@@ -1,5 +1,7 @@
 package cyclepacket.cli;
 
+import cyclepacket.packet.ChangedMeanwhile;
+import cyclepacket.packet.Unclear;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -45,7 +47,12 @@ public final class CommandLines {
                 .addSubcommand(new PacketCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LedgerCommand(terminal))
+                .addSubcommand(new SuppliesCommand(terminal))
                 .addSubcommand(new CountersignCommand(terminal))
+                .addSubcommand(new RecordCommand(terminal))
+                .addSubcommand(new ReviseCommand(terminal))
+                .addSubcommand(new IdentifyCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
@@ -57,6 +64,14 @@ public final class CommandLines {
         if (fault instanceof NoSuchFileException missing) {
             terminal.say("There is no file " + missing.getFile());
             return ExitCode.USAGE;
+        }
+        if (fault instanceof Unclear) {
+            terminal.say(fault.getMessage());
+            return ExitCode.USAGE;
+        }
+        if (fault instanceof ChangedMeanwhile) {
+            terminal.say(fault.getMessage());
+            return ExitCode.STOPPED;
         }
         if (fault instanceof IOException || fault instanceof UncheckedIOException) {
             terminal.say("A file could not be read or written: " + fault.getMessage());

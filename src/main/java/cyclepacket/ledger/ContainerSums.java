@@ -25,7 +25,7 @@ final class ContainerSums {
     private int nextReading;
 
     /** One number that was read: on which setting, and the totals it allows. */
-    private record Reading(int draw, long least, long most, boolean isExact) {}
+    private record Reading(int draw, long least, long most, boolean isExact, boolean isPutAway) {}
 
     /**
      * @param step the smallest distance between two settings
@@ -53,7 +53,7 @@ final class ContainerSums {
             long total = stop.total().milliUnits();
             long least = stop.isConfirmed() ? total : draw.before().milliUnits();
             long most = stop.isConfirmed() ? total : mostUnconfirmed(draw);
-            readings.add(new Reading(index, least, most, stop.isConfirmed()));
+            readings.add(new Reading(index, least, most, stop.isConfirmed(), stop.isPutAway()));
         }
     }
 
@@ -110,7 +110,8 @@ final class ContainerSums {
             doubt(
                     RecordDoubt.Kind.READING_UNCLEAR,
                     reading.draw(),
-                    "container " + (index + 1) + " or " + (index + 2) + " on "
+                    "container " + containers.get(index).number() + " or "
+                            + containers.get(index + 1).number() + " on "
                             + line.draw(reading.draw()).date());
         }
         nextReading++;
@@ -184,10 +185,10 @@ final class ContainerSums {
     private Branches read(int index, Branches before, Reading reading) {
         Spans inTime = fitting(index, before, reading, true);
         Spans anyTime = fitting(index, before, reading, false);
-        if (anyTime.isEmpty() && !isNear(index, before, reading)) {
+        if (anyTime.isEmpty() && !reading.isPutAway() && !isNear(index, before, reading)) {
             doubt(RecordDoubt.Kind.FILL_IMPOSSIBLE, reading.draw(), fillText(index, before.union(), reading));
         } else if (inTime.isEmpty() && !anyTime.isEmpty()) {
-            String what = "container " + (index + 1) + " on "
+            String what = "container " + containers.get(index).number() + " on "
                     + line.draw(reading.draw()).date();
             doubt(RecordDoubt.Kind.PAST_IN_USE, reading.draw(), what);
         }

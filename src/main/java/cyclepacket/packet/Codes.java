@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,29 +26,39 @@ final class Codes {
         return CheckedCode.over(parts);
     }
 
-    /** Over every byte of the inputs, the program's version, and what {@link #templates} says of the templates. */
-    static String issue(List<SourceFile> sources, byte[] templates, String version) {
+    /** Over every byte of the inputs and of the templates, the issue it replaces, and the program's version. */
+    static String issue(List<SourceFile> sources, List<SourceFile> replaced, List<byte[]> templates, String version) {
         List<byte[]> parts = new ArrayList<>();
         parts.add(utf8(version));
+        addAll(parts, sources);
+        parts.add(utf8("replaces " + replaced.size()));
+        addAll(parts, replaced);
+        parts.addAll(templates);
+        return CheckedCode.over(parts);
+    }
+
+    /** Over every byte of the inputs alone: the same whatever templates or program print them. */
+    static String inputs(List<SourceFile> sources) {
+        List<byte[]> parts = new ArrayList<>();
+        addAll(parts, sources);
+        return CheckedCode.over(parts);
+    }
+
+    private static void addAll(List<byte[]> parts, List<SourceFile> sources) {
         for (SourceFile source : sources) {
             parts.add(utf8(source.kind()));
             parts.add(source.bytes());
         }
-        parts.add(templates);
-        return CheckedCode.over(parts);
     }
 
-    /** A digest over the name and every byte of every file of a folder. */
-    static byte[] templates(Path folder) throws IOException {
-        MessageDigest digest = CheckedCode.sha256();
-        for (Path file : filesBelow(folder)) {
-            byte[] name = utf8(folder.relativize(file).toString().replace('\\', '/'));
-            byte[] bytes = Files.readAllBytes(file);
-            digest.update(utf8(name.length + ":" + bytes.length + ":"));
-            digest.update(name);
-            digest.update(bytes);
+    /** The name of every template file and a digest of what it holds, read once for many issues. */
+    static List<byte[]> templates(Path templates) throws IOException {
+        List<byte[]> parts = new ArrayList<>();
+        for (Path file : filesBelow(templates)) {
+            parts.add(utf8(templates.relativize(file).toString().replace('\\', '/')));
+            parts.add(CheckedCode.sha256().digest(Files.readAllBytes(file)));
         }
-        return digest.digest();
+        return List.copyOf(parts);
     }
 
     private static List<Path> filesBelow(Path folder) throws IOException {

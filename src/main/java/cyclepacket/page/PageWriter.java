@@ -59,7 +59,10 @@ public final class PageWriter {
 
     /** The patient's packet of a computed plan, in the plan's language. */
     public String packet(PacketFacts facts) {
-        return packet(new PacketViews(facts, wording(facts.files().plan().language())).view());
+        PacketViews views = new PacketViews(facts, wording(facts.files().plan().language()));
+        return views.stop()
+                .map(stop -> write("stop.ftlh", stop.layout().language(), stop))
+                .orElseGet(() -> packet(views.view()));
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
