@@ -49,7 +49,8 @@ final class MedicineViews {
                 facts.files().plan().avoid());
     }
 
-    private List<String> others(Medicine medicine) {
+    /** The other ready syringes: they look alike, so their names are told apart in print. */
+    List<String> others(Medicine medicine) {
         return facts.files().medicines().values().stream()
                 .filter(other -> other.device().pen().isEmpty())
                 .filter(other -> !other.id().equals(medicine.id()))
