@@ -40,6 +40,12 @@ final class FormOfText {
             case "text", "anchor-meaning" ->
                 Finding.stop("VALUE-EMPTY", place, "nothing is written here", "write the text, or remove the key");
             case "name", "word" -> Finding.stop("VALUE-FORM", place, written + " is not a name", NAME);
+            case "phone-number" ->
+                Finding.stop(
+                        "VALUE-FORM",
+                        place,
+                        written + " is not a phone number",
+                        "write the digits to dial, at least three, and no letters");
             case "amount", "given", "record-line" ->
                 Finding.stop("AMOUNT-INVALID", place, written + " is not an amount", Amounts.DIGITS);
             default ->

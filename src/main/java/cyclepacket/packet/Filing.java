@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -108,7 +109,7 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 Codes.inputs(reckoning.intake().sources()),
                 reckoning.isDraft(),
                 isReprint ? "reprinted" : "printed",
-                at.toString(),
+                at.truncatedTo(ChronoUnit.SECONDS).toString(),
                 plan.prepared().by(),
                 plan.countersigned().filter(sign -> reckoning.isCountersigned()).map(Plan.Countersigned::by),
                 plan.replaces(),
