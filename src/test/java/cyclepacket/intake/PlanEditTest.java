@@ -70,9 +70,11 @@ class PlanEditTest {
     void writesOverAValueOrBehindAKey() {
         assertEquals(
                 "issue:   2 # x\nreplaces: 1\nb: {c: 1, d: \"e\"}\n",
-                edited("issue:   1 # x\nb: {c: 1}\n", plan -> plan.put("/issue", "2")
-                        .put("/replaces", "1", "issue")
-                        .put("/b/d", "\"e\"")));
+                edited(
+                        "issue:   1 # x\nb: {c: 1}\n",
+                        plan -> plan.put("/issue", "2")
+                                .put("/replaces", "1", "issue")
+                                .put("/b/d", "\"e\"")));
         assertEquals("b: {d: 1}\n", edited("b: {}\n", plan -> plan.put("/b/d", "1")));
         assertEquals("b:\n  c: 1\n  d: 2\ne: 3\n", edited("b:\n  c: 1\ne: 3\n", plan -> plan.put("/b/d", "2")));
     }
