@@ -31,7 +31,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Comparing both = new Comparing(terminal.home(), out.orElse(terminal.home().resolve("out")));
+        Comparing both =
+                new Comparing(terminal.home(), out.orElse(terminal.home().resolve("out")));
         terminal.out().println("before: " + both.title(before));
         terminal.out().println("now:    " + both.title(now));
         String table = both.table(before, now);

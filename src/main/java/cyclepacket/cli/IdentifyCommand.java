@@ -31,7 +31,8 @@ final class IdentifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Identifying known = Identifying.of(codeOrFile, out.orElse(terminal.home().resolve("out")));
+        Identifying known =
+                Identifying.of(codeOrFile, out.orElse(terminal.home().resolve("out")));
         known.lines().forEach(terminal.out()::println);
         return known.isInForce() ? ExitCode.DONE : ExitCode.STOPPED;
     }

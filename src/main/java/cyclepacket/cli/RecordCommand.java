@@ -1,7 +1,6 @@
 package cyclepacket.cli;
 
 import cyclepacket.finding.Finding;
-import cyclepacket.packet.Happening;
 import cyclepacket.packet.Recording;
 import cyclepacket.packet.Unclear;
 import java.io.IOException;
@@ -66,8 +65,9 @@ final class RecordCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         first.write();
-        facts.insteadOf().ifPresent(due -> terminal.say("note: write too what became of " + due
-                + " that evening, for example --medicine " + due + " --missed"));
+        facts.insteadOf()
+                .ifPresent(due -> terminal.say("note: write too what became of " + due
+                        + " that evening, for example --medicine " + due + " --missed"));
         terminal.out().println("Written.");
         return ExitCode.DONE;
     }
@@ -99,8 +99,9 @@ final class RecordCommand implements Callable<Integer> {
             terminal.out().println("     " + doubt.mend() + ".");
         }
         if (!recording.doubts().isEmpty()) {
-            terminal.out().println("  It is written as it was told. No packet is printed until a reason and a name"
-                    + " stand beside it: --explain --reason TEXT --by NAME.");
+            terminal.out()
+                    .println("  It is written as it was told. No packet is printed until a reason and a name"
+                            + " stand beside it: --explain --reason TEXT --by NAME.");
         }
     }
 }

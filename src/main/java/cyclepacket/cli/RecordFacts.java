@@ -24,7 +24,10 @@ final class RecordFacts {
     @Option(names = "--read-back", description = "The number was read aloud and repeated.")
     private boolean readBack;
 
-    @Option(names = "--dialled", paramLabel = "AMOUNT", description = "The number that was set, if not the ordered one.")
+    @Option(
+            names = "--dialled",
+            paramLabel = "AMOUNT",
+            description = "The number that was set, if not the ordered one.")
     private Optional<String> dialled = Optional.empty();
 
     @Option(names = "--setting", paramLabel = "N", description = "Which injection of that evening, from 1.")
@@ -36,7 +39,10 @@ final class RecordFacts {
     @Option(names = "--late-at", paramLabel = "DAYTHOUR", description = "When a late dose was given: 2027-03-09T07:05.")
     private Optional<String> at = Optional.empty();
 
-    @Option(names = "--instead-of", paramLabel = "ID", description = "The medicine that was due; this one was a mistake.")
+    @Option(
+            names = "--instead-of",
+            paramLabel = "ID",
+            description = "The medicine that was due; this one was a mistake.")
     private Optional<String> insteadOf = Optional.empty();
 
     @Option(names = "--loaded", paramLabel = "BOX", description = "The number of the box that was loaded.")
@@ -75,20 +81,7 @@ final class RecordFacts {
 
     Happening happening(LocalDate evening, String medicine, Optional<String> reason, Optional<String> by) {
         return new Happening(
-                evening,
-                medicine,
-                setting,
-                dialled,
-                given,
-                missed,
-                windows,
-                plunger,
-                readBack,
-                lost,
-                at,
-                insteadOf,
-                loaded,
-                reason,
-                by);
+                evening, medicine, setting, dialled, given, missed, windows, plunger, readBack, lost, at, insteadOf,
+                loaded, reason, by);
     }
 }

@@ -21,7 +21,10 @@ final class ReviseChanges {
     @Option(names = "--start", paramLabel = "MEDICINE@DATE", description = "It begins, or begins again, on a date.")
     private List<String> starts = List.of();
 
-    @Option(names = "--anchor", paramLabel = "ANCHOR=DAY", description = "A planned day, for example R=2027-03-15T08:30.")
+    @Option(
+            names = "--anchor",
+            paramLabel = "ANCHOR=DAY",
+            description = "A planned day, for example R=2027-03-15T08:30.")
     private List<String> anchors = List.of();
 
     @Option(names = "--call", paramLabel = "ANCHOR=DAY", description = "A day that was told, for example the trigger.")

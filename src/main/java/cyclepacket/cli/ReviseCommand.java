@@ -79,7 +79,8 @@ final class ReviseCommand implements Callable<Integer> {
         Revising next = Revising.of(plan, folder, terminal.home(), revise);
         new Report(terminal).findings(next.findings());
         if (next.isStopped()) {
-            terminal.say("Nothing was written. Mend what stops first; evenings that nobody told of: ./cyclepacket record");
+            terminal.say(
+                    "Nothing was written. Mend what stops first; evenings that nobody told of: ./cyclepacket record");
             return ExitCode.STOPPED;
         }
         show(next);
@@ -88,8 +89,9 @@ final class ReviseCommand implements Callable<Integer> {
             return ExitCode.STOPPED;
         }
         next.write();
-        terminal.out().println("Written: issue " + next.issue() + ", replaces issue " + next.replaces()
-                + ". Next: ./cyclepacket countersign, then ./cyclepacket packet.");
+        terminal.out()
+                .println("Written: issue " + next.issue() + ", replaces issue " + next.replaces()
+                        + ". Next: ./cyclepacket countersign, then ./cyclepacket packet.");
         return ExitCode.DONE;
     }
 
@@ -97,8 +99,9 @@ final class ReviseCommand implements Callable<Integer> {
         if (!readBack) {
             terminal.say("note: nobody read this back yet; say --read-back once it was");
         }
-        terminal.out().println("From issue " + next.replaces() + " to issue " + next.issue() + ", days from " + next.on()
-                + " on that differ:");
+        terminal.out()
+                .println("From issue " + next.replaces() + " to issue " + next.issue() + ", days from " + next.on()
+                        + " on that differ:");
         terminal.out().print(next.table().isEmpty() ? "   none\n" : next.table());
         next.teachAgain().forEach(terminal.out()::println);
         terminal.out().flush();

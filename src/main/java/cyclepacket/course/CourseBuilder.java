@@ -168,7 +168,9 @@ final class CourseBuilder {
     private Optional<Amount> amountOn(Protocol.Row row, String medicine, LocalDate day) {
         List<Plan.DoseLine> lines = plan.doses().getOrDefault(medicine, List.of());
         // The protocol's own amount is meant for its own product.
-        Optional<Amount> best = row.amount().filter(fixed -> medicine.equals(row.medicine())).map(fixed -> new Amount(fixed, Optional.empty()));
+        Optional<Amount> best = row.amount()
+                .filter(fixed -> medicine.equals(row.medicine()))
+                .map(fixed -> new Amount(fixed, Optional.empty()));
         Optional<LocalDate> bestFrom = Optional.empty();
         for (int line = 0; line < lines.size(); line++) {
             Optional<LocalDate> from = anchors.date(lines.get(line).from());

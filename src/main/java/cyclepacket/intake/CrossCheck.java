@@ -46,7 +46,8 @@ final class CrossCheck {
                 .items()
                 .forEach(row -> row.at("medicine").text().value().ifPresent(rows::add));
         plan.at("revised").items().stream()
-                .filter(line -> line.at("what").text().value().filter("swap"::equals).isPresent())
+                .filter(line ->
+                        line.at("what").text().value().filter("swap"::equals).isPresent())
                 .forEach(line -> line.at("now").text().value().ifPresent(rows::add));
         for (Map.Entry<String, Field> doses : plan.at("doses").entries().entrySet()) {
             if (!rows.isEmpty()

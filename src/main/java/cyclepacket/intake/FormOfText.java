@@ -18,10 +18,16 @@ final class FormOfText {
     /** A key that is not written as names of its group are. */
     static Finding ofKey(Sheet sheet, FormatError error) {
         String names = error.schema().get("propertyNames").get("$ref").asString();
+        Place place = sheet.placeOfKey(Pointers.child(error.pointer(), error.property()));
+        String written = Characters.quoted(error.property());
+        if (names.endsWith("/day-count")) {
+            return Finding.stop(
+                    "VALUE-FORM", place, written + " is not a number of days", "write a whole number from 1 to 99");
+        }
         return Finding.stop(
                 "VALUE-FORM",
-                sheet.placeOfKey(Pointers.child(error.pointer(), error.property())),
-                Characters.quoted(error.property()) + " is not a name",
+                place,
+                written + " is not a name",
                 names.endsWith("/anchor") ? "write capital letters, as in S1, T and R" : NAME);
     }
 

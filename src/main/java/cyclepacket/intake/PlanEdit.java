@@ -118,9 +118,7 @@ public final class PlanEdit {
 
     /** Takes a key of the plan out with its whole line; nothing happens when it is not there. */
     public PlanEdit remove(String key) {
-        return plan.entries().containsKey(key)
-                ? checked(text.without(plan, key), TreeEdit.removed(plan, key))
-                : this;
+        return plan.entries().containsKey(key) ? checked(text.without(plan, key), TreeEdit.removed(plan, key)) : this;
     }
 
     /** Empties a list; nothing happens when it is empty or not there. */

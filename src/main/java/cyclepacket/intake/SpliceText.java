@@ -35,9 +35,7 @@ record SpliceText(Source source) {
     boolean isAlone(Tree.Sequence list) {
         int end = offset(list.end());
         String rest = text().substring(end, lineEnd(end));
-        return isFlow(list)
-                && list.spot().line() == list.end().line()
-                && (rest.isBlank() || rest.matches("\\s+#.*"));
+        return isFlow(list) && list.spot().line() == list.end().line() && (rest.isBlank() || rest.matches("\\s+#.*"));
     }
 
     /** Takes the empty brackets away and opens a line below them. */
@@ -136,7 +134,9 @@ record SpliceText(Source source) {
                 ? group.entries().get(after)
                 : entries.isEmpty() ? null : entries.get(entries.size() - 1);
         if (group.isFlow()) {
-            int at = last == null ? offset(group.spot()) + 1 : offset(last.value().end());
+            int at = last == null
+                    ? offset(group.spot()) + 1
+                    : offset(last.value().end());
             return splice(at, at, (last == null ? "" : ", ") + line);
         }
         String indented = indent(entries.get(0).key()) + line;

@@ -169,8 +169,7 @@ final class DrawBuilder {
         boolean isNext = loaded.isPresent() && medicine.device().pen().isPresent();
         List<Draw.Stop> stops = isNext ? List.of(new Draw.Stop(none, before, true, isPutAway())) : List.of();
         loaded = Optional.empty();
-        draws.add(
-                new Draw(day, number, amount, before, total, Optional.empty(), Optional.empty(), false, stops, none));
+        draws.add(new Draw(day, number, amount, before, total, Optional.empty(), Optional.empty(), false, stops, none));
     }
 
     private void addLine(int index, RecordLine line, List<Dose> planned, List<Dose> dialled, Tally tally) {
@@ -211,7 +210,8 @@ final class DrawBuilder {
         List<Draw.Stop> stops = setting.stops(total, pen.window(), line.readBack());
         boolean isLoaded = loaded.isPresent() || line.loaded().isPresent();
         if (stops.isEmpty() && isLoaded) {
-            // The old one ended in this setting and nobody wrote the number; when the whole setting ran through, before it.
+            // The old one ended in this setting and nobody wrote the number; when the whole setting ran through, before
+            // it.
             stops = List.of(new Draw.Stop(Dose.zero(medicine.unit()), total, setting.provesNoEnd(), isPutAway()));
         }
         loaded = Optional.empty();

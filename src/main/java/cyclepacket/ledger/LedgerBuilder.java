@@ -260,6 +260,8 @@ final class LedgerBuilder {
         LocalDate earliest = then.draw(outcomes.get(0).draw()).date();
         LocalDate latest = then.draw(outcomes.get(outcomes.size() - 1).draw()).date();
         return Optional.of(new LookUpRow.NextEnd(
-                containers.get(index).number(), earliest, ends.surelyEnds(then) ? Optional.of(latest) : Optional.empty()));
+                containers.get(index).number(),
+                earliest,
+                ends.surelyEnds(then) ? Optional.of(latest) : Optional.empty()));
     }
 }

@@ -22,6 +22,7 @@ final class CarriedPlan implements AutoCloseable {
     /** The place comes first and never leaves the folder. */
     private static final Pattern DESCRIPTION =
             Pattern.compile("((?:(?:patients|protocols|medicines)/)?[^/\\\\]+\\.yaml): the [a-z]+ file (this|of) .*");
+
     private static final String TYPE = "application/yaml";
     private static final String BEFORE = "replaced-";
 

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  */
 public record Change(
         What what, Optional<String> of, Optional<String> now, Optional<String> from, Optional<String> lastDay) {
-    private static final Pattern FORM = Pattern.compile("([A-Za-z0-9-]+)(?:=([^@=]+))?(?:@([^.@=]+)(?:\\.\\.([^.@=]+))?)?");
+    private static final Pattern FORM =
+            Pattern.compile("([A-Za-z0-9-]+)(?:=([^@=]+))?(?:@([^.@=]+)(?:\\.\\.([^.@=]+))?)?");
 
     public Change {
         Objects.requireNonNull(what, "what");

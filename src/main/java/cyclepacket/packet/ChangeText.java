@@ -95,7 +95,8 @@ final class ChangeText {
         change.of().ifPresent(of -> line.text("of", of));
         change.from().filter(day -> day.matches("\\d{4}-.*")).ifPresent(day -> line.text("from", day));
         // A dose may begin on an anchor's day; then its own line is the place to look.
-        if (change.what() == What.DOSE && change.from().filter(day -> !day.matches("\\d{4}-.*")).isPresent()) {
+        if (change.what() == What.DOSE
+                && change.from().filter(day -> !day.matches("\\d{4}-.*")).isPresent()) {
             line.plain("from", revise.on());
         }
         change.lastDay().ifPresent(day -> line.text("until", day));

@@ -77,7 +77,9 @@ public final class Comparing {
         for (Register register : Register.all(out)) {
             for (RegisterEntry entry : register.entries()) {
                 if (entry.code().equals(code)) {
-                    return carried(new OutFolder(out, register.plan(), entry.issue()).path().resolve("chart.pdf"));
+                    return carried(new OutFolder(out, register.plan(), entry.issue())
+                            .path()
+                            .resolve("chart.pdf"));
                 }
             }
         }

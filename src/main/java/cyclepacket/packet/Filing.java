@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -87,12 +88,7 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 findings,
                 reckoning.preparedOn(),
                 Optional.of(new Outcome.Written(
-                        folder.path(),
-                        reckoning.isDraft(),
-                        isReprint,
-                        pages,
-                        reckoning.draftReasons(),
-                        code)),
+                        folder.path(), reckoning.isDraft(), isReprint, pages, reckoning.draftReasons(), code)),
                 Optional.empty(),
                 json);
     }
@@ -113,16 +109,17 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 Codes.inputs(reckoning.intake().sources()),
                 reckoning.isDraft(),
                 isReprint ? "reprinted" : "printed",
-                at.toString(),
+                at.truncatedTo(ChronoUnit.SECONDS).toString(),
                 plan.prepared().by(),
                 plan.countersigned().filter(sign -> reckoning.isCountersigned()).map(Plan.Countersigned::by),
                 plan.replaces(),
                 findings.stream()
-                        .map(found -> found.severity().word() + " " + found.code() + " " + found.place().pointer())
+                        .map(found -> found.severity().word() + " " + found.code() + " "
+                                + found.place().pointer())
                         .toList(),
                 reckoning.verdict().accepted().stream()
-                        .map(each -> each.finding().code() + " " + each.finding().place().pointer() + ": "
-                                + each.reason() + " (" + each.by() + ")")
+                        .map(each -> each.finding().code() + " "
+                                + each.finding().place().pointer() + ": " + each.reason() + " (" + each.by() + ")")
                         .toList()));
         return isReprint;
     }

@@ -28,8 +28,8 @@ final class FolderLock {
     static <T> T holding(Path folder, Work<T> work) throws IOException {
         ReentrantLock turn = TURNS.computeIfAbsent(folder.toRealPath(), path -> new ReentrantLock());
         turn.lock();
-        try (FileChannel channel = FileChannel.open(
-                        folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try (FileChannel channel =
+                        FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                 FileLock lock = channel.lock()) {
             if (!lock.isValid()) {
                 throw new IOException("the lock of " + folder + " was lost");

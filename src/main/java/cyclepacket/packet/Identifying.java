@@ -129,7 +129,9 @@ public record Identifying(boolean isInForce, List<String> lines) {
         }
         return register.entries().stream()
                 .filter(entry -> entry.issue() > own.issue()
-                        || (entry.issue() == own.issue() && own.isDraft() && !entry.code().equals(own.code())))
+                        || (entry.issue() == own.issue()
+                                && own.isDraft()
+                                && !entry.code().equals(own.code())))
                 .reduce((earlier, later) -> later)
                 .filter(later -> own.isDraft())
                 .map(later -> "A later print is issue " + later.issue() + ", code " + later.code() + ".");

@@ -46,7 +46,11 @@ final class KeptPlan {
     static Map<String, byte[]> layout(List<SourceFile> sources) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (SourceFile source : sources) {
-            files.put(place(source.kind(), Path.of(source.shownPath()).getFileName().toString()), source.bytes());
+            files.put(
+                    place(
+                            source.kind(),
+                            Path.of(source.shownPath()).getFileName().toString()),
+                    source.bytes());
         }
         return files;
     }

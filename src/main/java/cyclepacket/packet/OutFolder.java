@@ -56,6 +56,11 @@ final class OutFolder {
 
     /** Writes all files or none; a name may lead into a folder of its own. */
     void write(Map<String, byte[]> files) throws IOException {
+        write(files, Map.of());
+    }
+
+    /** @param others files that lie on the disk already, by the name they get here */
+    void write(Map<String, byte[]> files, Map<String, Path> others) throws IOException {
         Path parent = target.getParent();
         Durable.createFolders(parent);
         Path making = Files.createTempDirectory(parent, BESIDE);
@@ -64,6 +69,9 @@ final class OutFolder {
                 Path path = making.resolve(file.getKey());
                 Durable.createFolders(path.getParent());
                 Durable.write(path, file.getValue());
+            }
+            for (Map.Entry<String, Path> other : others.entrySet()) {
+                Durable.write(making.resolve(other.getKey()), Files.readAllBytes(other.getValue()));
             }
             moveIntoPlace(making);
         } finally {

@@ -4,6 +4,7 @@ import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
 import cyclepacket.intake.SourceFile;
+import cyclepacket.page.BatchSheets;
 import cyclepacket.page.ChartCopy;
 import cyclepacket.page.ChartSource;
 import cyclepacket.page.PacketFacts;
@@ -15,9 +16,11 @@ import cyclepacket.pdf.Sheet;
 import cyclepacket.pdf.Typesetter;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,12 +30,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.Stream;
 
 /** Prints packets: reads a plan, refuses it or writes its packet and chart copy, whole. Reusable for many plans. */
 public final class Press implements AutoCloseable {
     /** Part of every issue code: another version may print the same plan differently. */
-    static final String VERSION = "0.1.0";
+    public static final String VERSION = "0.1.0";
 
     /** Two documents at a time, and one hand free to get the next thing ready. */
     private static final int HANDS = 3;
@@ -70,17 +72,13 @@ public final class Press implements AutoCloseable {
         crew.shutdownNow();
     }
 
-    /** The plans of the demo, in the order of their issues. */
+    /** The plans of the demo, in their order; patients of the clinic's own that lie beside them are none of it. */
     public List<Path> examplePlans() throws IOException {
-        try (Stream<Path> plans = Files.list(home.resolve("plans").resolve("patients"))) {
-            return plans.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted((left, right) -> name(left).compareTo(name(right)))
-                    .toList();
-        }
-    }
-
-    private static String name(Path plan) {
-        return plan.getFileName().toString().replaceFirst("\\.yaml$", "");
+        Path folder = home.resolve("plans");
+        return Files.readAllLines(folder.resolve("examples.txt"), StandardCharsets.UTF_8).stream()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .map(line -> folder.resolve("patients").resolve(line.strip() + ".yaml"))
+                .toList();
     }
 
     /**
@@ -150,6 +148,18 @@ public final class Press implements AutoCloseable {
         return filing.filed(reckoning, Finding.sorted(findings), code, files);
     }
 
+    BatchSheets sheets() {
+        return new BatchSheets(templates, pages);
+    }
+
+    /** One sheet of a print run. */
+    byte[] sheet(String page, String title, LocalDate on) throws IOException {
+        DocumentFacts facts = new DocumentFacts(title, "a sheet of a print run, made by Cyclepacket", "en", on, title);
+        Checked<byte[]> sheet = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
+        return sheet.value()
+                .orElseThrow(() -> new IllegalStateException("a sheet could not be set: " + sheet.findings()));
+    }
+
     private Printed packet(Reckoning reckoning, Optional<Reckoning> replaced, String code)
             throws ExecutionException, InterruptedException {
         Plan own = reckoning.own().files().plan();
@@ -164,8 +174,7 @@ public final class Press implements AutoCloseable {
         String page = new ChartCopy(pages).xhtml(chartSource(reckoning, notes, code));
         List<Attachment> attachments =
                 CarriedPlan.attachments(reckoning.intake().sources(), before);
-        return new Printed(
-                page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
+        return new Printed(page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
@@ -181,7 +190,6 @@ public final class Press implements AutoCloseable {
                 replaced.flatMap(Reckoning::preparedOn),
                 earlier);
     }
-
 
     private static List<Finding> with(List<Finding> findings, Finding other) {
         List<Finding> all = new ArrayList<>(findings);

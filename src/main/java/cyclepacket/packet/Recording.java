@@ -30,8 +30,7 @@ public final class Recording {
     private final List<Finding> doubts;
     private final String added;
 
-    private Recording(
-            Path plan, byte[] before, byte[] after, List<String> words, List<Finding> doubts, String added) {
+    private Recording(Path plan, byte[] before, byte[] after, List<String> words, List<Finding> doubts, String added) {
         this.plan = plan;
         this.before = before;
         this.after = after;
@@ -164,7 +163,8 @@ public final class Recording {
         Set<String> known = new HashSet<>();
         then.findings().forEach(found -> known.add(found.code() + found.text()));
         return now.findings().stream()
-                .filter(found -> found.severity() == Severity.STOP && found.code().startsWith("RECORD-"))
+                .filter(found ->
+                        found.severity() == Severity.STOP && found.code().startsWith("RECORD-"))
                 .filter(found -> !NOT_ITS_FAULT.contains(found.code()))
                 .filter(found -> !known.contains(found.code() + found.text()))
                 .toList();

@@ -43,7 +43,8 @@ final class Replaced {
 
     /** Empty when the file no longer reads as a plan. */
     static Optional<Reckoning> read(Path plan) throws IOException {
-        return Optional.of(Reckoning.of(plan)).filter(read -> read.planAndIssue().isPresent());
+        return Optional.of(Reckoning.of(plan))
+                .filter(read -> read.planAndIssue().isPresent());
     }
 
     /** A note for the chart copy when the list of changes could not be made. */

@@ -58,8 +58,7 @@ public final class Revising {
         byte[] before = Files.readAllBytes(plan);
         Reckoning old = Reckoning.of(plan, before);
         Plan own = old.planAndIssue().orElseThrow(() -> unread(old));
-        Optional<Integer> onDoor =
-                Register.of(out, own.id()).latestFinal().map(RegisterEntry::issue);
+        Optional<Integer> onDoor = Register.of(out, own.id()).latestFinal().map(RegisterEntry::issue);
         int issue = Math.max(own.issue(), onDoor.orElse(0)) + 1;
         // What was printed but never became final is on no door.
         int replaces = onDoor.orElse(own.issue());
@@ -68,8 +67,10 @@ public final class Revising {
     }
 
     private static Unclear unread(Reckoning reckoning) {
-        Finding first =
-                reckoning.findings().stream().filter(Finding::isStop).findFirst().orElseThrow();
+        Finding first = reckoning.findings().stream()
+                .filter(Finding::isStop)
+                .findFirst()
+                .orElseThrow();
         return new Unclear(first.text() + "; " + first.mend() + ".");
     }
 

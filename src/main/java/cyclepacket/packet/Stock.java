@@ -21,11 +21,13 @@ record Stock(MedicineLedger ledger, ContainerLine line, List<Plan.Stock> lines) 
     static Stock find(Reckoning.Computed own, String medicine, int box) {
         MedicineLedger ledger = own.ledger()
                 .of(medicine)
-                .orElseThrow(() -> new Unclear("the plan has no " + medicine + "; write the medicine as the plan does."));
+                .orElseThrow(
+                        () -> new Unclear("the plan has no " + medicine + "; write the medicine as the plan does."));
         ContainerLine line = ledger.containers().stream()
                 .filter(each -> each.container().number() == box)
                 .findFirst()
-                .orElseThrow(() -> new Unclear("there is no box " + box + "; count the boxes in loading order from 1."));
+                .orElseThrow(
+                        () -> new Unclear("there is no box " + box + "; count the boxes in loading order from 1."));
         if (line.hasEnded()) {
             throw new Unclear("box " + box + " is empty already" + "; there is nothing to record.");
         }
@@ -60,8 +62,9 @@ record Stock(MedicineLedger ledger, ContainerLine line, List<Plan.Stock> lines) 
                 .filter(ContainerLine::hasEnded)
                 .map(ContainerLine::leastTotal)
                 .reduce(Dose.zero(ledger.medicine().unit()), Dose::max);
-        boolean isDrawn =
-                ledger.draws().stream().filter(Draw::isRecorded).anyMatch(draw -> draw.after().isMoreThan(ended));
+        boolean isDrawn = ledger.draws().stream()
+                .filter(Draw::isRecorded)
+                .anyMatch(draw -> draw.after().isMoreThan(ended));
         boolean isPen = ledger.medicine().device().pen().isPresent();
         return isPen && isNext && (isDrawn || line.container().opened().isPresent());
     }
@@ -98,7 +101,8 @@ record Stock(MedicineLedger ledger, ContainerLine line, List<Plan.Stock> lines) 
         }
         return after == 0
                 ? edit
-                : edit.insert(list, at + (before == 0 ? 1 : 2), copy(stock, after).toString());
+                : edit.insert(
+                        list, at + (before == 0 ? 1 : 2), copy(stock, after).toString());
     }
 
     private int placeInLine() {

@@ -51,8 +51,7 @@ final class ChangedViews {
         dates.addAll(after.keySet());
         return dates.stream()
                 .filter(date -> !date.isBefore(first))
-                .map(date ->
-                        row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
+                .map(date -> row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -75,8 +74,7 @@ final class ChangedViews {
     }
 
     private ChangedView.Line nothing(ChangedView.Line other) {
-        return new ChangedView.Line(
-                other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
+        return new ChangedView.Line(other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
     }
 
     private List<ChangedView.Swap> swaps() {
@@ -108,7 +106,9 @@ final class ChangedViews {
                                     day.evening().date(),
                                     ledger.medicine(),
                                     new ChangedView.Line(
-                                            ledger.medicine().name(), text(day.evening()), notes(ledger, day)))));
+                                            ledger.medicine().name(),
+                                            text(day.evening(), ledger.medicine()),
+                                            notes(ledger, day)))));
             if (facts.course().isTriggerCalled()) {
                 facts.exact().forEach(this::exact);
             }
@@ -129,12 +129,13 @@ final class ChangedViews {
             add(dose.at().toLocalDate(), medicine, new ChangedView.Line(medicine.name(), text, List.of()));
         }
 
-        private String text(Evening evening) {
+        private String text(Evening evening, Medicine medicine) {
             if (!evening.isToCome()) {
                 return evening.given()
                         .filter(given -> !given.isZero())
                         .map(given -> words.fill(
-                                "changed.given", Map.of("amount", words.amounts().amount(given))))
+                                "changed.given",
+                                Map.of("amount", words.amounts().amount(given))))
                         .orElse(words.text("changed.not-given"));
             }
             if (evening.isHeld()) {
@@ -143,7 +144,7 @@ final class ChangedViews {
             if (evening.state() == Evening.State.PROVISIONAL) {
                 return words.text("changed.wait");
             }
-            List<String> amounts = Boxes.of(evening, words).stream()
+            List<String> amounts = Boxes.of(evening, medicine, words).stream()
                     .flatMap(box -> box.text().stream())
                     .toList();
             String amount = String.join(" " + words.text("then") + " ", amounts);
@@ -179,7 +180,8 @@ final class ChangedViews {
             String key = pen.window() == Window.OWED ? "changed.range.owed" : "changed.range.left";
             return change.owed()
                     .flatMap(marks::printed)
-                    .map(range -> words.fill(key, Map.of("range", words.amounts().range(range))));
+                    .map(range ->
+                            words.fill(key, Map.of("range", words.amounts().range(range))));
         }
     }
 }

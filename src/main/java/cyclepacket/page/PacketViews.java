@@ -68,7 +68,7 @@ public final class PacketViews {
                 .toList();
     }
 
-    private IssueView issue() {
+    IssueView issue() {
         Plan plan = facts.files().plan();
         return new IssueView(
                 plan.id(),
@@ -83,7 +83,7 @@ public final class PacketViews {
                                 Integer.toString(number), facts.replacedOn().map(words.clock()::date))));
     }
 
-    private PersonView person() {
+    PersonView person() {
         Plan.Patient patient = facts.files().plan().patient();
         List<String> identifiers = new ArrayList<>();
         identifiers.add(patient.name());
@@ -102,9 +102,9 @@ public final class PacketViews {
         Clinic clinic = facts.files().clinic();
         return new PhonesView(
                 oneLine(clinic.day().number()),
-                clinic.day().hours(),
+                words.clock().hours(clinic.day().hours()),
                 oneLine(clinic.night().number()),
-                clinic.night().hours(),
+                words.clock().hours(clinic.night().hours()),
                 clinic.emergency());
     }
 
@@ -112,7 +112,7 @@ public final class PacketViews {
         return number.replace(' ', AmountWords.NO_BREAK);
     }
 
-    private LayoutView layout() {
+    LayoutView layout() {
         Plan plan = facts.files().plan();
         return new LayoutView(
                 plan.language(),

@@ -32,8 +32,7 @@ public final class RecordWords {
      * @param now its ledger with it
      * @param line the fact, line {@code index} of the record
      */
-    public static List<String> of(
-            Optional<MedicineLedger> then, MedicineLedger now, RecordLine line, int index) {
+    public static List<String> of(Optional<MedicineLedger> then, MedicineLedger now, RecordLine line, int index) {
         RecordWords own = new RecordWords(now);
         own.fact(line);
         now.draws().stream()
@@ -72,8 +71,7 @@ public final class RecordWords {
     }
 
     private void fact(RecordLine line) {
-        line.at()
-                .ifPresent(at -> say("A late dose. It belongs to the evening of " + day(line.date()) + "."));
+        line.at().ifPresent(at -> say("A late dose. It belongs to the evening of " + day(line.date()) + "."));
         line.insteadOf()
                 .ifPresent(due -> say("A wrong medicine was taken in place of " + due + ". Tell the prescriber now."));
         if (line.given() instanceof RecordLine.Given.Missed) {
@@ -114,10 +112,11 @@ public final class RecordWords {
         boolean isWhole = draw.given().filter(draw.dialled()::equals).isPresent();
         String verb = isWhole ? " came from the new box." : " was owed and must come from a new box.";
         if (!rest.isZero()) {
-            say(ledger.medicine().device().pen().orElseThrow().window() == Window.OWED
-                    ? "The number in the window, " + stop.window() + ", is what was still owed; it"
-                            + verb.replace("it was", "was")
-                    : "The pen stopped at " + stop.window() + "; the rest, " + rest + "," + verb);
+            say(
+                    ledger.medicine().device().pen().orElseThrow().window() == Window.OWED
+                            ? "The number in the window, " + stop.window() + ", is what was still owed; it"
+                                    + verb.replace("it was", "was")
+                            : "The pen stopped at " + stop.window() + "; the rest, " + rest + "," + verb);
         }
         fill(box.get(), stop);
         if (!stop.isConfirmed()) {
@@ -153,9 +152,10 @@ public final class RecordWords {
         }
         String before = then.map(RecordWords::nextEnd).orElse("not known");
         String after = nextEnd(ledger);
-        say(before.equals(after)
-                ? "The next end stays as it was: " + after + "."
-                : "Next end before this: " + before + ".");
+        say(
+                before.equals(after)
+                        ? "The next end stays as it was: " + after + "."
+                        : "Next end before this: " + before + ".");
         if (!before.equals(after)) {
             say("Next end now: " + after + ".");
         }
@@ -180,7 +180,9 @@ public final class RecordWords {
                 if (change.leaving() == number && each.evening().isToCome()) {
                     evenings.add((change.isCertain() ? "" : "maybe ")
                             + day(each.evening().date())
-                            + change.owed().map(owed -> ", number " + owed(owed)).orElse(", past its days"));
+                            + change.owed()
+                                    .map(owed -> ", number " + owed(owed))
+                                    .orElse(", past its days"));
                 }
             }
         }
