@@ -29,11 +29,15 @@ final class AmountLookup {
      * The line with the latest date not after the day counts, wherever it stands in the file; from the day that a row is
      * halved, an amount that was ordered before that day counts half.
      *
+     * @param medicine the product that stands for the row's medicine on that day
      * @throws Refusal if the half has more than three decimals
      */
-    Optional<Amount> on(Protocol.Row row, LocalDate day) {
-        List<Plan.DoseLine> lines = plan.doses().getOrDefault(row.medicine(), List.of());
-        Optional<Amount> best = row.amount().map(fixed -> new Amount(fixed, Optional.empty()));
+    Optional<Amount> on(Protocol.Row row, String medicine, LocalDate day) {
+        List<Plan.DoseLine> lines = plan.doses().getOrDefault(medicine, List.of());
+        // The protocol's own amount is meant for its own product.
+        Optional<Amount> best = row.amount()
+                .filter(fixed -> medicine.equals(row.medicine()))
+                .map(fixed -> new Amount(fixed, Optional.empty()));
         Optional<LocalDate> bestFrom = Optional.empty();
         for (int line = 0; line < lines.size(); line++) {
             Optional<LocalDate> from = anchors.date(lines.get(line).from());

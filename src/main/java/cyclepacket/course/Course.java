@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param waiting rows without days, because their anchor is told on the phone and was not yet
  * @param start the anchor whose call starts the course
  * @param doubts what could not be dated
+ * @param held evenings on which a medicine is held back
+ * @param cancelledFrom the first day without any injection, when the cycle was cancelled
  */
 public record Course(
         Anchors anchors,
@@ -23,7 +25,9 @@ public record Course(
         Optional<DatedVisit> nextVisit,
         List<WaitingRow> waiting,
         Anchor start,
-        List<CourseDoubt> doubts) {
+        List<CourseDoubt> doubts,
+        List<HeldDose> held,
+        Optional<LocalDate> cancelledFrom) {
     public Course {
         Objects.requireNonNull(anchors, "anchors");
         doses = List.copyOf(doses);
@@ -32,6 +36,8 @@ public record Course(
         waiting = List.copyOf(waiting);
         Objects.requireNonNull(start, "start");
         doubts = List.copyOf(doubts);
+        held = List.copyOf(held);
+        Objects.requireNonNull(cancelledFrom, "cancelledFrom");
     }
 
     public static Course of(PlanFiles files) {
@@ -40,6 +46,10 @@ public record Course(
 
     public List<DatedDose> dosesOf(String medicine) {
         return doses.stream().filter(dose -> dose.medicine().equals(medicine)).toList();
+    }
+
+    public List<HeldDose> heldOf(String medicine) {
+        return held.stream().filter(dose -> dose.medicine().equals(medicine)).toList();
     }
 
     /** Whether the start was told to the patient; until then nothing in the packet is an instruction. */

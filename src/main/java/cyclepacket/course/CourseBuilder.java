@@ -30,6 +30,8 @@ final class CourseBuilder {
     private final Set<CourseDoubt> doubts = new LinkedHashSet<>();
     private final List<DatedDose> doses = new ArrayList<>();
     private final List<WaitingRow> waiting = new ArrayList<>();
+    private final List<HeldDose> held = new ArrayList<>();
+    private final Shifts shifts;
     private Optional<LocalDate> provisionalFrom = Optional.empty();
 
     CourseBuilder(PlanFiles files) {
@@ -39,11 +41,12 @@ final class CourseBuilder {
         anchors = Anchors.of(files);
         amounts = new AmountLookup(plan, anchors);
         home = plan.patient().zone();
+        shifts = new Shifts(plan.revised());
     }
 
     Course build() {
         doubts.addAll(anchors.doubts());
-        List<DatedVisit> visits = new VisitDates(files, anchors).visits();
+        List<DatedVisit> visits = new VisitDates(files, anchors, shifts).visits();
         Optional<DatedVisit> next = visits.stream()
                 .filter(visit -> visit.date().isAfter(plan.prepared().on()))
                 .findFirst();
@@ -60,7 +63,9 @@ final class CourseBuilder {
                 next,
                 List.copyOf(waiting),
                 protocol.anchoring().start(),
-                List.copyOf(doubts));
+                List.copyOf(doubts),
+                held,
+                shifts.cancelledFrom());
     }
 
     private void add(int index, Protocol.Row row) {
@@ -80,11 +85,15 @@ final class CourseBuilder {
         Duration after = row.pattern().hoursAfter().orElse(Duration.ZERO);
         anchors.trigger().map(first -> first.after(after)).ifPresent(trigger -> {
             LocalDate evening = trigger.evening();
-            amount(row, evening)
+            if (shifts.isCancelledOn(evening)) {
+                return;
+            }
+            String medicine = shifts.product(row.medicine(), evening);
+            amount(index, medicine, evening)
                     .ifPresent(found -> doses.add(new DatedDose(
                             evening,
                             "T",
-                            row.medicine(),
+                            medicine,
                             found.amount(),
                             trigger.at(),
                             true,
@@ -116,7 +125,10 @@ final class CourseBuilder {
         ZonedDateTime at = start.get().plus(row.pattern().hoursAfter().orElse(Duration.ZERO));
         Optional<Duration> step = row.pattern().everyHours();
         do {
-            addAt(index, row, at.toLocalDate(), at);
+            LocalDate day = at.toLocalDate();
+            if (isOn(row.medicine(), day, start.get().toLocalDate())) {
+                addAt(index, shifts.product(row.medicine(), day), day, at);
+            }
             at = at.plus(step.orElse(Duration.ofDays(1)));
         } while (step.isPresent() && !at.toLocalDate().isAfter(last.get()));
     }
@@ -128,45 +140,50 @@ final class CourseBuilder {
             return;
         }
         int step = row.pattern().everyDays();
-        for (LocalDate day = first.get(); !day.isAfter(last.get()); day = day.plusDays(step)) {
-            for (String name : row.pattern().times()) {
-                LocalTime time = plan.times().get(name);
-                if (time != null) {
-                    addAt(index, row, day, clock(day, time, "/times/" + name));
+        LocalDate start = shifts.firstDay(row.medicine(), first.get());
+        for (LocalDate day = start; !day.isAfter(last.get()); day = day.plusDays(step)) {
+            if (isOn(row.medicine(), day, first.get())) {
+                for (String name : row.pattern().times()) {
+                    addAtTime(index, day, name);
                 }
             }
         }
     }
 
-    private void addAt(int index, Protocol.Row row, LocalDate day, ZonedDateTime at) {
-        boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
-        amount(row, day)
-                .ifPresent(found -> doses.add(new DatedDose(
-                        day,
-                        dayName(day),
-                        row.medicine(),
-                        found.amount(),
-                        at,
-                        false,
-                        provisional,
-                        index,
-                        found.line())));
+    /** A stop or a start may name either product; both mean this row. */
+    private boolean isOn(String own, LocalDate day, LocalDate first) {
+        String medicine = shifts.product(own, day);
+        return shifts.isOn(own, day, first) && (medicine.equals(own) || shifts.isOn(medicine, day, first));
     }
 
-    private Optional<AmountLookup.Amount> amount(Protocol.Row row, LocalDate day) {
+    private void addAtTime(int index, LocalDate day, String name) {
+        Optional<LocalTime> usual = Optional.ofNullable(plan.times().get(name));
+        String medicine = shifts.product(protocol.rows().get(index).medicine(), day);
+        usual.ifPresent(
+                time -> addAt(index, medicine, day, clock(day, shifts.hour(name, day, time), "/times/" + name)));
+    }
+
+    private void addAt(int index, String medicine, LocalDate day, ZonedDateTime at) {
+        boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
+        if (shifts.isHeld(medicine, day)) {
+            held.add(new HeldDose(day, dayName(day), medicine, at, provisional));
+            return;
+        }
+        amount(index, medicine, day)
+                .ifPresent(found -> doses.add(new DatedDose(
+                        day, dayName(day), medicine, found.amount(), at, false, provisional, index, found.line())));
+    }
+
+    private Optional<AmountLookup.Amount> amount(int index, String medicine, LocalDate day) {
         try {
-            Optional<AmountLookup.Amount> found = amounts.on(row, day);
+            Optional<AmountLookup.Amount> found = amounts.on(protocol.rows().get(index), medicine, day);
             if (found.isEmpty()) {
-                doubts.add(
-                        new CourseDoubt(CourseDoubt.Kind.DOSE_ABSENT, true, "/doses", row.medicine() + " on " + day));
+                doubts.add(new CourseDoubt(CourseDoubt.Kind.DOSE_ABSENT, true, "/doses", medicine + " on " + day));
             }
             return found;
         } catch (Refusal inexact) {
-            doubts.add(new CourseDoubt(
-                    CourseDoubt.Kind.HALF_INEXACT,
-                    false,
-                    "/rows/" + protocol.rows().indexOf(row) + "/half-from",
-                    row.medicine()));
+            doubts.add(
+                    new CourseDoubt(CourseDoubt.Kind.HALF_INEXACT, false, "/rows/" + index + "/half-from", medicine));
             return Optional.empty();
         }
     }

@@ -10,14 +10,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Dates the visits of a protocol, in the clinic's zone; a visit whose anchor has no day yet is left out. */
+/** Dates the visits of a protocol, in the clinic's zone; a visit whose anchor has no day yet, or after a cancelled cycle, is left out. */
 final class VisitDates {
     private final PlanFiles files;
     private final Anchors anchors;
+    private final Shifts shifts;
 
-    VisitDates(PlanFiles files, Anchors anchors) {
+    VisitDates(PlanFiles files, Anchors anchors, Shifts shifts) {
         this.files = files;
         this.anchors = anchors;
+        this.shifts = shifts;
     }
 
     List<DatedVisit> visits() {

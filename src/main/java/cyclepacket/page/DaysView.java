@@ -10,15 +10,18 @@ import java.util.Optional;
  * @param times the times of each medicine, where not everything is given in the evening
  * @param notFinished the evening after the last row, when no trigger was called
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
+ * @param clocks one sentence for each change of the patient's clocks in the course
  */
 public record DaysView(
         Optional<String> time,
         List<TimeLine> times,
         List<Row> rows,
         Optional<DayName> notFinished,
-        Optional<String> callBy) {
+        Optional<String> callBy,
+        List<String> clocks) {
     public DaysView {
         times = List.copyOf(times);
+        clocks = List.copyOf(clocks);
         rows = List.copyOf(rows);
     }
 
@@ -30,9 +33,15 @@ public record DaysView(
      *
      * @param state that of all its doses; empty when they differ or there are none
      * @param visits what happens at the clinic that day, with its time
+     * @param retrieval the time at which the eggs are collected that day, once the trigger was called
      */
     public record Row(
-            DayName day, Optional<String> state, List<Dose> doses, List<Visit> visits, List<ChangeView> changes) {
+            DayName day,
+            Optional<String> state,
+            List<Dose> doses,
+            List<Visit> visits,
+            Optional<String> retrieval,
+            List<ChangeView> changes) {
         public Row {
             doses = List.copyOf(doses);
             visits = List.copyOf(visits);
@@ -43,8 +52,8 @@ public record DaysView(
     /**
      * One medicine of that day.
      *
-     * @param state {@code done}, {@code missed}, {@code part}, {@code more}, {@code unknown}, {@code planned} or
-     *     {@code wait}
+     * @param state {@code done}, {@code missed}, {@code part}, {@code more}, {@code unknown}, {@code planned},
+     *     {@code held} or {@code wait}
      * @param mark what it is drawn to, for what is drawn
      * @param time there when it differs from the shared one
      */

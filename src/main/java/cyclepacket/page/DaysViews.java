@@ -6,6 +6,7 @@ import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class DaysViews {
         facts.course().visits().forEach(visit -> dates.add(visit.date()));
         if (facts.course().isTriggerCalled()) {
             facts.exact().forEach(dose -> dates.add(dose.at().toLocalDate()));
+            retrieval().ifPresent(at -> dates.add(at.toLocalDate()));
         }
         return new DaysView(
                 facts.sharedTime().filter(time -> !facts.isAroundTheDay()).map(words.clock()::time),
@@ -37,8 +39,15 @@ final class DaysViews {
                 dates.stream().map(this::row).toList(),
                 facts.notFinished().map(words.clock()::day),
                 Optional.of(facts.files().clinic().rules().noCallBy())
-                        .filter(by -> facts.waitsForCall())
-                        .map(words.clock()::time));
+                        .filter(by ->
+                                facts.waitsForCall() || facts.notFinished().isPresent())
+                        .map(words.clock()::time),
+                new ClockChanges(facts, words).sentences());
+    }
+
+    /** When the eggs are collected, once the trigger was called. */
+    private Optional<ZonedDateTime> retrieval() {
+        return facts.course().anchors().retrieval().filter(at -> facts.course().isTriggerCalled());
     }
 
     private DaysView.Row row(LocalDate date) {
@@ -60,12 +69,15 @@ final class DaysViews {
                 Optional.of(states).filter(all -> all.size() == 1).map(all -> all.get(0)),
                 doses,
                 visits(date),
+                retrieval()
+                        .filter(at -> at.toLocalDate().equals(date))
+                        .map(at -> words.clock().time(at.toLocalTime())),
                 changes);
     }
 
     private DaysView.Dose dose(Medicine medicine, Evening evening) {
         List<BoxedAmount> amounts = evening.isToCome()
-                ? Boxes.of(evening, words)
+                ? Boxes.of(evening, medicine, words)
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
         return new DaysView.Dose(
@@ -104,7 +116,7 @@ final class DaysViews {
 
     private static String state(Evening evening) {
         return switch (evening.state()) {
-            case PLANNED -> "planned";
+            case PLANNED -> evening.isHeld() ? "held" : "planned";
             case PROVISIONAL -> "wait";
             case GIVEN -> "done";
             case MISSED -> "missed";

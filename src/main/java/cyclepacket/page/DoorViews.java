@@ -41,10 +41,15 @@ final class DoorViews {
                         .map(medicine -> new DoorView.Column(
                                 medicine.medicine().doorName(), window(medicine), columnTime(medicine)))
                         .toList(),
+                columns.stream()
+                        .filter(DoorViews::isPen)
+                        .map(medicine -> AmountWords.capital(medicine.medicine().doorName()))
+                        .findFirst(),
                 window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
                 Optional.of(facts.files().clinic().rules().noCallBy())
-                        .filter(by -> facts.waitsForCall())
+                        .filter(by ->
+                                facts.waitsForCall() || facts.notFinished().isPresent())
                         .map(words.clock()::time),
                 facts.notFinished().map(words.clock()::day),
                 exact());
@@ -86,7 +91,8 @@ final class DoorViews {
             waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
                     .orElse(false);
             if (day.isPresent() && isPen(medicine)) {
-                readings += Boxes.of(day.get().evening(), words).size();
+                readings += Boxes.of(day.get().evening(), medicine.medicine(), words)
+                        .size();
             }
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
@@ -111,7 +117,7 @@ final class DoorViews {
     }
 
     private DoorView.Cell cell(Medicine medicine, Evening evening) {
-        List<BoxedAmount> boxes = Boxes.of(evening, words);
+        List<BoxedAmount> boxes = Boxes.of(evening, medicine, words);
         List<LocalTime> times = facts.timesOn(medicine, evening.date());
         boolean isInHead = !facts.constantTimes(medicine).isEmpty() && facts.isAroundTheDay();
         boolean isEach = times.size() == boxes.size() && !isInHead;
@@ -147,12 +153,37 @@ final class DoorViews {
         }
         return facts.exact().stream()
                 .filter(dose -> !dose.date().isBefore(facts.today()))
-                .map(dose -> new DoorView.Exact(
-                        words.clock().day(dose.at().toLocalDate()),
-                        facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
-                        Boxes.known(dose.amount(), words),
-                        words.clock().time(dose.at().toLocalTime()),
-                        notes(dose)))
+                .map(this::exact)
+                .toList();
+    }
+
+    private DoorView.Exact exact(DatedDose dose) {
+        LocalDate date = dose.at().toLocalDate();
+        boolean last = facts.daily().stream()
+                .flatMap(medicine -> medicine.days().stream())
+                .allMatch(day -> day.evening().date().isBefore(date));
+        return new DoorView.Exact(
+                words.clock().day(date),
+                facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
+                Boxes.known(dose.amount(), words),
+                words.clock().time(dose.at().toLocalTime()),
+                notes(dose),
+                without(date),
+                last,
+                facts.course()
+                        .anchors()
+                        .retrieval()
+                        .filter(retrieval -> !retrieval.toLocalDate().isBefore(facts.today()))
+                        .map(retrieval -> new DoorView.Appointment(
+                                words.clock().day(retrieval.toLocalDate()),
+                                words.clock().time(retrieval.toLocalTime()))));
+    }
+
+    /** A tired reader must not give the evening's usual injections on the day of the exact one. */
+    private List<String> without(LocalDate date) {
+        return facts.daily().stream()
+                .filter(medicine -> medicine.day(date).isEmpty())
+                .map(medicine -> medicine.medicine().doorName())
                 .toList();
     }
 

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param openedDays days a cartridge may be used once opened
  * @param alcohol true when the clinic cleans the skin with alcohol swabs
  * @param exact true when it is given at an exact minute
+ * @param others the names of the other filled syringes, which this one must not be taken for
  * @param avoid what the patient avoids and has to look for on the box
  * @param facts what else its form and its row say
  * @param vial what a vial's page needs
@@ -32,11 +33,13 @@ public record MedicineView(
         Optional<String> openedDays,
         boolean alcohol,
         boolean exact,
+        List<String> others,
         List<String> avoid,
         FormFacts facts,
         Optional<VialView> vial,
         Optional<TakenView> taken) {
     public MedicineView {
+        others = List.copyOf(others);
         avoid = List.copyOf(avoid);
     }
 

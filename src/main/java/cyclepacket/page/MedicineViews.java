@@ -49,6 +49,7 @@ final class MedicineViews {
                 pen.map(known -> Integer.toString(known.openedDays())),
                 usesAlcohol(facts),
                 medicine.exactTime(),
+                others(medicine),
                 facts.files().plan().avoid(),
                 formFacts(medicine),
                 new VialViews(facts, words).of(medicine),
@@ -91,6 +92,16 @@ final class MedicineViews {
                 .toList();
         return new TakenView(
                 taken.way().name().toLowerCase(Locale.ROOT), taken.piece().word(), taken.halves(), grid);
+    }
+
+    /** The other ready syringes: they look alike, so their names are told apart in print. */
+    List<String> others(Medicine medicine) {
+        return facts.files().medicines().values().stream()
+                .filter(other -> medicine.device().readySyringe().isPresent())
+                .filter(other -> other.device().readySyringe().isPresent())
+                .filter(other -> !other.id().equals(medicine.id()))
+                .map(Medicine::name)
+                .toList();
     }
 
     private String needle(Needle needle) {

@@ -13,6 +13,9 @@ import java.util.stream.Collectors;
 
 /** Makes the whole packet's view from the computed plan, in the language of one folder of wording. */
 public final class PacketViews {
+    /** How long the warning signs stay up after a cancelled cycle, in days. */
+    private static final int SIGNS_STAY = 14;
+
     private final PacketFacts facts;
     private final Words words;
 
@@ -27,12 +30,13 @@ public final class PacketViews {
         List<MedicineView> medicines = new MedicineViews(facts, words).views();
         Optional<TriggerView> trigger = new TriggerViews(facts, words).view();
         Optional<SitesView> sites = new SitesViews(facts, words).view();
+        Optional<ChangedView> changed = new ChangedViews(facts, words).view();
         return new PacketView(
                 issue(),
                 person(),
                 phones(),
                 layout(),
-                new StartView(tonight(door), parts(cartridges, medicines, trigger, sites)),
+                new StartView(tonight(door), parts(cartridges, medicines, trigger, sites, changed)),
                 door,
                 new DaysViews(facts, words).view(),
                 cartridges,
@@ -44,7 +48,22 @@ public final class PacketViews {
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
-                LogViews.of(facts.files().plan()));
+                LogViews.of(facts.files().plan()),
+                changed);
+    }
+
+    /** The one page of a cycle that was cancelled; empty for one that goes on. */
+    Optional<StopView> stop() {
+        return facts.course()
+                .cancelledFrom()
+                .map(from -> new StopView(
+                        issue(),
+                        person(),
+                        phones(),
+                        layout(),
+                        new CareViews(facts, words).trouble(),
+                        words.clock().day(from),
+                        words.clock().day(from.plusDays(SIGNS_STAY))));
     }
 
     private List<CartridgesView> cartridges() {
@@ -54,7 +73,7 @@ public final class PacketViews {
                 .toList();
     }
 
-    private IssueView issue() {
+    IssueView issue() {
         Plan plan = facts.files().plan();
         return new IssueView(
                 plan.id(),
@@ -69,7 +88,7 @@ public final class PacketViews {
                                 Integer.toString(number), facts.replacedOn().map(words.clock()::date))));
     }
 
-    private PersonView person() {
+    PersonView person() {
         Plan.Patient patient = facts.files().plan().patient();
         List<String> identifiers = new ArrayList<>();
         identifiers.add(patient.name());
@@ -88,9 +107,9 @@ public final class PacketViews {
         Clinic clinic = facts.files().clinic();
         return new PhonesView(
                 oneLine(clinic.day().number()),
-                clinic.day().hours(),
+                words.clock().hours(clinic.day().hours()),
                 oneLine(clinic.night().number()),
-                clinic.night().hours(),
+                words.clock().hours(clinic.night().hours()),
                 clinic.emergency());
     }
 
@@ -98,7 +117,7 @@ public final class PacketViews {
         return number.replace(' ', AmountWords.NO_BREAK);
     }
 
-    private LayoutView layout() {
+    LayoutView layout() {
         Plan plan = facts.files().plan();
         return new LayoutView(
                 plan.language(),
@@ -132,8 +151,10 @@ public final class PacketViews {
             List<CartridgesView> cartridges,
             List<MedicineView> medicines,
             Optional<TriggerView> trigger,
-            Optional<SitesView> sites) {
+            Optional<SitesView> sites,
+            Optional<ChangedView> changed) {
         List<StartView.Part> parts = new ArrayList<>();
+        changed.ifPresent(page -> parts.add(new StartView.Part("changed", "changed")));
         List.of("door", "days", "supply").forEach(key -> parts.add(new StartView.Part(key, key)));
         if (!cartridges.isEmpty()) {
             List.of("cartridges", "card").forEach(key -> parts.add(new StartView.Part(key, key)));

@@ -21,9 +21,15 @@ public record TriggerView(List<Take> takes, Optional<Called> called, List<Later>
     /**
      * One medicine of the trigger.
      *
+     * @param others names of ready syringes that it must not be taken for
      * @param mark what it is drawn to, for what is drawn
      */
-    public record Take(String medicine, String doorName, BoxedAmount amount, Optional<String> mark) {}
+    public record Take(
+            String medicine, String doorName, BoxedAmount amount, List<String> others, Optional<String> mark) {
+        public Take {
+            others = List.copyOf(others);
+        }
+    }
 
     /** A later part of the same trigger, at its own time. */
     public record Later(DayName day, String time, List<String> notes, String alarm, List<Take> takes) {

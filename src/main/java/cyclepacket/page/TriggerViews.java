@@ -80,6 +80,7 @@ final class TriggerViews {
                 medicine.name(),
                 medicine.doorName(),
                 box,
+                new MedicineViews(facts, words).others(medicine),
                 amount.flatMap(dose -> new MarkWords(facts, words).of(medicine, dose)));
     }
 
