@@ -48,7 +48,13 @@ class CourseTest {
                 .map(day -> new Protocol.Visit(DayMark.parse(day), LocalTime.of(7, 30), "ultrasound"))
                 .toList();
         Protocol protocol = new Protocol(
-                own.id(), own.title(), own.anchors(), own.triggerBefore(), own.stimulationDays(), own.rows(), visits);
+                own.id(),
+                own.title(),
+                own.anchors(),
+                own.triggerBefore(),
+                own.stimulationDays().orElseThrow(),
+                own.rows(),
+                visits);
         return Course.of(new PlanFiles(
                 files.plan(),
                 files.clinic(),
