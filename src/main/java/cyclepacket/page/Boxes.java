@@ -29,6 +29,7 @@ final class Boxes {
     private static BoxedAmount open(Dose dose, Medicine medicine, Words words) {
         boolean isReady = medicine.device() instanceof Device.ReadySyringe;
         return new BoxedAmount(
-                Optional.empty(), isReady ? words.text("unit.syringe") : words.amounts().unit(dose.unit()));
+                Optional.empty(),
+                isReady ? words.text("unit.syringe") : words.amounts().unit(dose.unit()));
     }
 }

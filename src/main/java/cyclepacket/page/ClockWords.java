@@ -62,7 +62,10 @@ final class ClockWords {
     }
 
     private String range(String first, String last) {
-        return wording.text("range").replace("{least}", first).replace("{most}", last).replace(' ', NO_BREAK);
+        return wording.text("range")
+                .replace("{least}", first)
+                .replace("{most}", last)
+                .replace(' ', NO_BREAK);
     }
 
     private String twelve(LocalTime time) {

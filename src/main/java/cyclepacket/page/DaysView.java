@@ -30,7 +30,12 @@ public record DaysView(
      * @param retrieval the time at which the eggs are collected that day, once the trigger was called
      */
     public record Row(
-            DayName day, Optional<String> state, List<Dose> doses, List<Visit> visits, Optional<String> retrieval, List<ChangeView> changes) {
+            DayName day,
+            Optional<String> state,
+            List<Dose> doses,
+            List<Visit> visits,
+            Optional<String> retrieval,
+            List<ChangeView> changes) {
         public Row {
             doses = List.copyOf(doses);
             visits = List.copyOf(visits);

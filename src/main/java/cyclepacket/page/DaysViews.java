@@ -36,7 +36,8 @@ final class DaysViews {
                 dates.stream().map(this::row).toList(),
                 facts.notFinished().map(words.clock()::day),
                 Optional.of(facts.files().clinic().rules().noCallBy())
-                        .filter(by -> facts.waitsForCall() || facts.notFinished().isPresent())
+                        .filter(by ->
+                                facts.waitsForCall() || facts.notFinished().isPresent())
                         .map(words.clock()::time),
                 new ClockChanges(facts, words).sentences());
     }
@@ -76,7 +77,8 @@ final class DaysViews {
                 ? Boxes.of(evening, medicine, words)
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
-        return new DaysView.Dose(medicine.name(), amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
+        return new DaysView.Dose(
+                medicine.name(), amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
     }
 
     private static String state(Evening evening) {

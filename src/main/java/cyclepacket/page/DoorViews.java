@@ -43,7 +43,8 @@ final class DoorViews {
                 window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
                 Optional.of(facts.files().clinic().rules().noCallBy())
-                        .filter(by -> facts.waitsForCall() || facts.notFinished().isPresent())
+                        .filter(by ->
+                                facts.waitsForCall() || facts.notFinished().isPresent())
                         .map(words.clock()::time),
                 facts.notFinished().map(words.clock()::day),
                 exact());
@@ -85,7 +86,8 @@ final class DoorViews {
             waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
                     .orElse(false);
             if (day.isPresent() && isPen(medicine)) {
-                readings += Boxes.of(day.get().evening(), medicine.medicine(), words).size();
+                readings += Boxes.of(day.get().evening(), medicine.medicine(), words)
+                        .size();
             }
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }

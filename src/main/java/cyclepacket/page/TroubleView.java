@@ -12,7 +12,12 @@ import java.util.Optional;
  * @param exactName the door name, with a capital, of what is given at an exact minute
  * @param pen true when there is a pen with cartridges
  */
-public record TroubleView(List<Missed> missed, Optional<String> weightGain, Optional<String> fever, Optional<String> exactName, boolean pen) {
+public record TroubleView(
+        List<Missed> missed,
+        Optional<String> weightGain,
+        Optional<String> fever,
+        Optional<String> exactName,
+        boolean pen) {
     public TroubleView {
         missed = List.copyOf(missed);
     }
