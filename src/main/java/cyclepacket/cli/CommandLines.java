@@ -1,9 +1,13 @@
 package cyclepacket.cli;
 
+import cyclepacket.packet.ChangedMeanwhile;
+import cyclepacket.packet.Press;
+import cyclepacket.packet.Unclear;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -20,7 +24,7 @@ public final class CommandLines {
                 "It computes and prints what was ordered. It never prescribes."
             },
             mixinStandardHelpOptions = true,
-            version = "Cyclepacket 0.1.0",
+            version = "Cyclepacket " + Press.VERSION,
             synopsisSubcommandLabel = "COMMAND")
     static final class Top implements Callable<Integer> {
         private final Terminal terminal;
@@ -45,7 +49,13 @@ public final class CommandLines {
                 .addSubcommand(new PacketCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new LedgerCommand(terminal))
+                .addSubcommand(new SuppliesCommand(terminal))
                 .addSubcommand(new CountersignCommand(terminal))
+                .addSubcommand(new RecordCommand(terminal))
+                .addSubcommand(new ReviseCommand(terminal))
+                .addSubcommand(new IdentifyCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new BatchCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
@@ -56,6 +66,19 @@ public final class CommandLines {
     private static int failed(Terminal terminal, Exception fault) {
         if (fault instanceof NoSuchFileException missing) {
             terminal.say("There is no file " + missing.getFile());
+            return ExitCode.USAGE;
+        }
+        if (fault instanceof Unclear) {
+            terminal.say(fault.getMessage());
+            return ExitCode.USAGE;
+        }
+        if (fault instanceof ChangedMeanwhile) {
+            terminal.say(fault.getMessage());
+            return ExitCode.STOPPED;
+        }
+        if (fault instanceof AccessDeniedException denied) {
+            terminal.say(
+                    "You may not read or write " + denied.getFile() + "; ask whoever keeps the files for the right");
             return ExitCode.USAGE;
         }
         if (fault instanceof IOException || fault instanceof UncheckedIOException) {

@@ -36,7 +36,7 @@ final class DemoCommand implements Callable<Integer> {
         for (Path plan : press.examplePlans()) {
             terminal.out().println(plan);
             terminal.out().flush();
-            Outcome outcome = press.print(plan, folder, false);
+            Outcome outcome = press.printExample(plan, folder, terminal.clock().instant());
             worst = Math.max(worst, new PacketReport(terminal).tell(outcome, true));
             terminal.out().println();
         }

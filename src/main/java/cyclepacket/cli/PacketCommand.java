@@ -14,13 +14,14 @@ import picocli.CommandLine.Parameters;
         name = "packet",
         description = {
             "Checks a plan and writes its packet and chart copy to OUT/<plan>/issue-<n>/.",
-            "A plan with a stop writes nothing."
+            "A plan with a stop writes nothing. A chart copy carries its plan: packet chart.pdf makes",
+            "the same packet again."
         },
         mixinStandardHelpOptions = true)
 final class PacketCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "PLAN", description = "The plan file of one patient.")
+    @Parameters(paramLabel = "PLAN", description = "The plan file of one patient, or a chart.pdf.")
     private Path plan;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Where to write; by default the project's folder out.")
@@ -40,7 +41,9 @@ final class PacketCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Path folder = out.orElse(terminal.home().resolve("out"));
         try (Press press = new Press(terminal.home())) {
-            Outcome outcome = press.print(plan, folder, xhtml);
+            Outcome outcome = plan.toString().endsWith(".pdf")
+                    ? press.printCarried(plan, folder, xhtml, terminal.clock().instant())
+                    : press.print(plan, folder, xhtml, terminal.clock().instant());
             if (json) {
                 terminal.out().print(outcome.json());
             }

@@ -29,7 +29,9 @@ final class PacketReport {
         if (toPerson) {
             terminal.out().println(written.folder().resolve("packet.pdf") + "   for the patient");
             terminal.out().println(written.folder().resolve("chart.pdf") + "   for the clinic");
-            terminal.out().println("code " + written.code() + (written.isDraft() ? "   DRAFT" : "   final"));
+            terminal.out()
+                    .println("code " + written.code() + (written.isDraft() ? "   DRAFT" : "   final")
+                            + (written.isReprint() ? "   printed before: the same code again, no new issue" : ""));
             written.draftReasons().forEach(reason -> terminal.out().println("   draft because " + reason));
         }
         return ExitCode.DONE;

@@ -27,6 +27,8 @@ final class CourseBuilder {
     private final ZoneId home;
     private final Set<CourseDoubt> doubts = new LinkedHashSet<>();
     private final List<DatedDose> doses = new ArrayList<>();
+    private final List<HeldDose> held = new ArrayList<>();
+    private final Shifts shifts;
 
     CourseBuilder(PlanFiles files) {
         this.files = files;
@@ -34,6 +36,7 @@ final class CourseBuilder {
         protocol = files.protocol();
         anchors = Anchors.of(files);
         home = plan.patient().zone();
+        shifts = new Shifts(plan.revised());
     }
 
     Course build() {
@@ -51,7 +54,7 @@ final class CourseBuilder {
         }
         doses.sort(
                 Comparator.comparing((DatedDose dose) -> dose.at().toInstant()).thenComparingInt(DatedDose::row));
-        return new Course(anchors, doses, visits, next, List.copyOf(doubts));
+        return new Course(anchors, doses, visits, next, List.copyOf(doubts), held, shifts.cancelledFrom());
     }
 
     private void addExact(int index) {
@@ -72,19 +75,23 @@ final class CourseBuilder {
             return;
         }
         LocalDate evening = trigger.get().evening();
-        amountOn(row, evening)
+        if (shifts.isCancelledOn(evening)) {
+            return;
+        }
+        String medicine = shifts.product(row.medicine(), evening);
+        amountOn(row, medicine, evening)
                 .ifPresentOrElse(
                         found -> doses.add(new DatedDose(
                                 evening,
                                 "T",
-                                row.medicine(),
+                                medicine,
                                 found.amount(),
                                 trigger.get().at(),
                                 true,
                                 !trigger.get().isCalled(),
                                 index,
                                 found.line())),
-                        () -> doubts.add(doseAbsent(row, evening)));
+                        () -> doubts.add(doseAbsent(medicine, evening)));
     }
 
     private void addDaily(int index, Optional<LocalDate> provisionalFrom) {
@@ -95,24 +102,42 @@ final class CourseBuilder {
         if (first.isEmpty() || last.isEmpty() || time == null) {
             return;
         }
-        for (LocalDate day = first.get(); !day.isAfter(last.get()); day = day.plusDays(1)) {
-            Optional<Amount> found = amountOn(row, day);
-            if (found.isEmpty()) {
-                doubts.add(doseAbsent(row, day));
-                continue;
+        LocalDate start = shifts.firstDay(row.medicine(), first.get());
+        for (LocalDate day = start; !day.isAfter(last.get()); day = day.plusDays(1)) {
+            String medicine = shifts.product(row.medicine(), day);
+            // A stop or a start may name either product; both mean this row.
+            boolean isOn = shifts.isOn(row.medicine(), day, first.get())
+                    && (medicine.equals(row.medicine()) || shifts.isOn(medicine, day, first.get()));
+            if (isOn) {
+                addDay(index, medicine, day, time, provisionalFrom);
             }
-            boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
-            doses.add(new DatedDose(
-                    day,
-                    dayName(day),
-                    row.medicine(),
-                    found.get().amount(),
-                    clock(day, time, home, "/times/" + row.time()),
-                    false,
-                    provisional,
-                    index,
-                    found.get().line()));
         }
+    }
+
+    private void addDay(
+            int index, String medicine, LocalDate day, LocalTime usual, Optional<LocalDate> provisionalFrom) {
+        Protocol.Row row = protocol.rows().get(index);
+        boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
+        ZonedDateTime at = clock(day, shifts.hour(row.time(), day, usual), home, "/times/" + row.time());
+        if (shifts.isHeld(medicine, day)) {
+            held.add(new HeldDose(day, dayName(day), medicine, at, provisional));
+            return;
+        }
+        Optional<Amount> found = amountOn(row, medicine, day);
+        if (found.isEmpty()) {
+            doubts.add(doseAbsent(medicine, day));
+            return;
+        }
+        doses.add(new DatedDose(
+                day,
+                dayName(day),
+                medicine,
+                found.get().amount(),
+                at,
+                false,
+                provisional,
+                index,
+                found.get().line()));
     }
 
     private Optional<LocalDate> dated(DayMark mark) {
@@ -133,16 +158,19 @@ final class CourseBuilder {
         });
     }
 
-    private static CourseDoubt doseAbsent(Protocol.Row row, LocalDate day) {
-        return new CourseDoubt(CourseDoubt.Kind.DOSE_ABSENT, true, "/doses", row.medicine() + " on " + day);
+    private static CourseDoubt doseAbsent(String medicine, LocalDate day) {
+        return new CourseDoubt(CourseDoubt.Kind.DOSE_ABSENT, true, "/doses", medicine + " on " + day);
     }
 
     private record Amount(Dose amount, Optional<Integer> line) {}
 
     /** The line with the latest date not after the day counts, wherever it stands in the file. */
-    private Optional<Amount> amountOn(Protocol.Row row, LocalDate day) {
-        List<Plan.DoseLine> lines = plan.doses().getOrDefault(row.medicine(), List.of());
-        Optional<Amount> best = row.amount().map(fixed -> new Amount(fixed, Optional.empty()));
+    private Optional<Amount> amountOn(Protocol.Row row, String medicine, LocalDate day) {
+        List<Plan.DoseLine> lines = plan.doses().getOrDefault(medicine, List.of());
+        // The protocol's own amount is meant for its own product.
+        Optional<Amount> best = row.amount()
+                .filter(fixed -> medicine.equals(row.medicine()))
+                .map(fixed -> new Amount(fixed, Optional.empty()));
         Optional<LocalDate> bestFrom = Optional.empty();
         for (int line = 0; line < lines.size(); line++) {
             Optional<LocalDate> from = anchors.date(lines.get(line).from());
@@ -160,7 +188,7 @@ final class CourseBuilder {
         for (int index = 0; index < protocol.visits().size(); index++) {
             Protocol.Visit visit = protocol.visits().get(index);
             Optional<LocalDate> date = anchors.date(visit.on());
-            if (date.isPresent()) {
+            if (date.isPresent() && !shifts.isCancelledOn(date.get())) {
                 ZonedDateTime at = LocalTimes.exact(
                                 date.get().atTime(visit.at()), files.clinic().zone(), Optional.empty())
                         .orElse(ZonedDateTime.of(

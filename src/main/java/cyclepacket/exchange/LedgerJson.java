@@ -111,11 +111,11 @@ public final class LedgerJson {
         ObjectNode node = JSON.objectNode();
         int leaving = line.container().number();
         node.put("leaving", leaving);
-        if (leaving < ledger.containers().size()) {
-            node.put("next", leaving + 1);
-        } else {
-            node.putNull("next");
-        }
+        ledger.containers().stream()
+                .map(other -> other.container().number())
+                .filter(number -> number > leaving)
+                .findFirst()
+                .ifPresentOrElse(number -> node.put("next", number), () -> node.putNull("next"));
         node.put("earliest", text(line.firstEnd()));
         node.put("latest", text(line.lastEnd()));
         return node;

@@ -3,6 +3,7 @@ package cyclepacket.intake;
 import cyclepacket.plan.Clinic;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Pharmacy;
+import cyclepacket.plan.SupplyRules;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -34,6 +35,7 @@ final class ClinicBuilder {
         Part<HouseRules> rules = new HouseRulesBuilder(top.at("house-rules")).rules();
         Part<Pharmacy> pharmacy = pharmacy(top.at("pharmacy"));
         Part<Clinic.Approval> approved = approval(top.at("approved"));
+        Part<SupplyRules> supplies = new SupplyRulesBuilder(top.at("supplies")).rules();
         return Part.whole(
                 top,
                 () -> new Clinic(
@@ -47,7 +49,8 @@ final class ClinicBuilder {
                         closed.get(),
                         rules.get(),
                         pharmacy.get(),
-                        approved.get()));
+                        approved.get(),
+                        supplies.get()));
     }
 
     private static Part<Clinic.Phone> phone(Field phone) {

@@ -45,6 +45,10 @@ final class CrossCheck {
         protocol.at("rows")
                 .items()
                 .forEach(row -> row.at("medicine").text().value().ifPresent(rows::add));
+        plan.at("revised").items().stream()
+                .filter(line ->
+                        line.at("what").text().value().filter("swap"::equals).isPresent())
+                .forEach(line -> line.at("now").text().value().ifPresent(rows::add));
         for (Map.Entry<String, Field> doses : plan.at("doses").entries().entrySet()) {
             if (!rows.isEmpty()
                     && !rows.contains(doses.getKey())

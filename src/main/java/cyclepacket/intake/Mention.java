@@ -13,6 +13,10 @@ record Mention(Field field, boolean isKey) {
         protocol.ifPresent(sheet -> sheet.top().at("rows").items().forEach(row -> value(row.at("medicine"), firsts)));
         keys(plan.top().at("doses"), firsts);
         keys(plan.top().at("on-hand"), firsts);
+        plan.top().at("revised").items().stream()
+                .filter(line ->
+                        line.at("what").text().value().filter("swap"::equals).isPresent())
+                .forEach(line -> value(line.at("now"), firsts));
         plan.top().at("record").items().forEach(line -> value(line.at("medicine"), firsts));
         return firsts;
     }

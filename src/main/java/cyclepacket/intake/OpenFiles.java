@@ -22,8 +22,13 @@ final class OpenFiles {
     private final List<SourceFile> sources = new ArrayList<>();
 
     OpenFiles(PlanFolder folder) throws IOException {
+        this(folder, PlanFolder.bytes(folder.plan()));
+    }
+
+    /** @param planBytes what the plan's file would hold */
+    OpenFiles(PlanFolder folder, byte[] planBytes) {
         this.folder = folder;
-        this.plan = open(FileKind.PLAN, folder.plan());
+        this.plan = open(FileKind.PLAN, folder.plan(), planBytes);
     }
 
     Sheet plan() {
@@ -155,7 +160,10 @@ final class OpenFiles {
     }
 
     private Sheet open(FileKind kind, Path file) throws IOException {
-        byte[] bytes = PlanFolder.bytes(file);
+        return open(kind, file, PlanFolder.bytes(file));
+    }
+
+    private Sheet open(FileKind kind, Path file, byte[] bytes) {
         Sheet sheet = Sheet.read(kind, PlanFolder.shown(file), bytes);
         sheets.add(sheet);
         boolean isPlan = kind == FileKind.PLAN;

@@ -4,6 +4,7 @@ import cyclepacket.plan.Anchor;
 import cyclepacket.plan.DayMark;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.RecordLine;
+import cyclepacket.plan.Revision;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.Refusal;
 import java.time.LocalDate;
@@ -48,6 +49,7 @@ final class PlanBuilder {
         Part<Plan.Prepared> prepared = people.prepared();
         Part<Optional<Plan.Countersigned>> countersigned =
                 top.at("countersigned").ifWritten(PlanPeople::countersigned);
+        Part<List<Revision>> revised = top.at("revised").each(PlanPeople::revision);
         // Whatever the plan refuses as a whole is a matter of its issue numbers; every other limit is the schema's.
         return Part.whole(
                 top.at("replaces"),
@@ -70,7 +72,8 @@ final class PlanBuilder {
                         record.get(),
                         overrides.get(),
                         prepared.get(),
-                        countersigned.get()));
+                        countersigned.get(),
+                        revised.get()));
     }
 
     private static String id(String text) {
@@ -119,9 +122,20 @@ final class PlanBuilder {
         Part<Optional<LocalDate>> expires = line.at("expires").ifWritten(Calendar::date);
         Part<Optional<LocalDate>> opened = line.at("opened").ifWritten(Calendar::date);
         Part<Optional<Dose>> used = line.at("used").ifWritten(shelf.amounts(medicine)::read);
+        Part<Optional<LocalDate>> received = line.at("received").ifWritten(Calendar::date);
+        Part<Optional<LocalDate>> discarded = line.at("discarded").ifWritten(Calendar::date);
+        Part<Optional<String>> reason = line.at("reason").ifWritten(Field::text);
         return Part.whole(
                 line,
                 () -> new Plan.Stock(
-                        size.get(), count.get().orElse(1), lot.get(), expires.get(), opened.get(), used.get()));
+                        size.get(),
+                        count.get().orElse(1),
+                        lot.get(),
+                        expires.get(),
+                        opened.get(),
+                        used.get(),
+                        received.get(),
+                        discarded.get(),
+                        reason.get()));
     }
 }

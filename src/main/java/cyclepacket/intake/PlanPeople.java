@@ -2,6 +2,7 @@ package cyclepacket.intake;
 
 import cyclepacket.plan.Anchor;
 import cyclepacket.plan.Plan;
+import cyclepacket.plan.Revision;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -57,6 +58,37 @@ final class PlanPeople {
         Part<String> reason = line.at("reason").text();
         Part<String> by = line.at("by").text();
         return Part.whole(line, () -> new Plan.Override(code.get(), place.get(), reason.get(), by.get()));
+    }
+
+    static Part<Revision> revision(Field line) {
+        Part<Integer> issue = line.at("issue").count();
+        Part<Revision.What> what = line.at("what").word(Revision.What.class);
+        Part<Optional<String>> of = line.at("of").ifWritten(Field::text);
+        Part<Optional<LocalDate>> from = line.at("from").ifWritten(Calendar::date);
+        Part<Optional<LocalDate>> lastDay = line.at("until").ifWritten(Calendar::date);
+        Part<Optional<String>> now = line.at("now").ifWritten(Field::text);
+        Part<Optional<String>> order = line.at("order").ifWritten(Field::text);
+        Part<String> by = line.at("by").text();
+        Part<String> to = line.at("to").text();
+        Part<LocalDate> on = Calendar.date(line.at("on"));
+        Part<Boolean> readBack = line.at("read-back").truth();
+        if (what.value().filter(Revision.What.HOUR::equals).isPresent()) {
+            Calendar.time(line.at("now"));
+        }
+        return Part.whole(
+                line,
+                () -> new Revision(
+                        issue.get(),
+                        what.get(),
+                        of.get(),
+                        from.get(),
+                        lastDay.get(),
+                        now.get(),
+                        order.get(),
+                        by.get(),
+                        to.get(),
+                        on.get(),
+                        readBack.get()));
     }
 
     static Part<Plan.Countersigned> countersigned(Field field) {

@@ -17,8 +17,8 @@ public final class PlanReader {
     private final OpenFiles open;
     private final Sheet plan;
 
-    private PlanReader(Path planFile) throws IOException {
-        this.open = new OpenFiles(new PlanFolder(planFile));
+    private PlanReader(OpenFiles open) {
+        this.open = open;
         this.plan = open.plan();
     }
 
@@ -28,7 +28,12 @@ public final class PlanReader {
      * @throws IOException only when the plan file itself cannot be read; a companion that cannot is a finding
      */
     public static Intake read(Path planFile) throws IOException {
-        return new PlanReader(planFile).intake();
+        return new PlanReader(new OpenFiles(new PlanFolder(planFile))).intake();
+    }
+
+    /** Reads a plan as if its file held these bytes; its companions are read as they are. */
+    public static Intake read(Path planFile, byte[] planBytes) throws IOException {
+        return new PlanReader(new OpenFiles(new PlanFolder(planFile), planBytes)).intake();
     }
 
     private Intake intake() throws IOException {
@@ -36,7 +41,7 @@ public final class PlanReader {
         Optional<Sheet> protocol = open.protocol();
         Shelf shelf = open.shelf(protocol);
         Optional<PlanFiles> files = records(clinic, protocol, shelf);
-        PatientName name = PatientName.in(plan);
+        PatientMask name = PatientMask.in(plan);
         List<Finding> findings = new ArrayList<>();
         for (Sheet sheet : open.sheets()) {
             sheet.settle();

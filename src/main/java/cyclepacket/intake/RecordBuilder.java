@@ -1,9 +1,11 @@
 package cyclepacket.intake;
 
+import cyclepacket.plan.Plan;
 import cyclepacket.plan.RecordLine;
 import cyclepacket.plan.RecordLine.Given;
 import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +32,9 @@ final class RecordBuilder {
         Part<Optional<Boolean>> inQuestion = line.at("in-question").ifWritten(Field::truth);
         Part<Optional<String>> reason = line.at("reason").ifWritten(Field::text);
         Part<Optional<String>> by = line.at("by").ifWritten(Field::text);
+        Part<Optional<LocalDateTime>> at = line.at("at").ifWritten(RecordBuilder::hour);
+        Part<Optional<String>> insteadOf = line.at("instead-of").ifWritten(Field::text);
+        Part<Optional<Integer>> loaded = line.at("loaded").ifWritten(Field::count);
         return Part.whole(
                 line,
                 () -> new RecordLine(
@@ -44,7 +49,18 @@ final class RecordBuilder {
                         lost.get(),
                         inQuestion.get().orElse(false),
                         reason.get(),
-                        by.get()));
+                        by.get(),
+                        at.get(),
+                        insteadOf.get(),
+                        loaded.get()));
+    }
+
+    private static Part<LocalDateTime> hour(Field field) {
+        Part<Plan.Moment> moment = Calendar.moment(field);
+        if (moment.value().filter(at -> at.local().isEmpty()).isPresent()) {
+            field.stop("TIME-INVALID", "this day has no hour", "write for example \"2027-03-09T07:05\"");
+        }
+        return new Part<>(moment.value().flatMap(Plan.Moment::local));
     }
 
     private static Part<Given> given(Field line, Amounts amounts) {

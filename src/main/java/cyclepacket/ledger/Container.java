@@ -39,14 +39,18 @@ public record Container(
         Objects.requireNonNull(opened, "opened");
     }
 
-    /** Every container of one medicine, in loading order; a size that the medicine is not sold in is left out. */
+    /** Every container of one medicine, in loading order, without what was thrown away; a size that is not sold is left out. */
     public static List<Container> of(Medicine medicine, List<Plan.Stock> onHand) {
         List<Container> all = new ArrayList<>();
+        int number = 0;
         for (int line = 0; line < onHand.size(); line++) {
             Plan.Stock stock = onHand.get(line);
             Optional<Medicine.Size> size = medicine.sizeLabelled(stock.size());
             for (int each = 0; each < stock.count() && size.isPresent(); each++) {
-                all.add(of(medicine, stock, line, size.get(), all.size() + 1));
+                number++;
+                if (stock.discarded().isEmpty()) {
+                    all.add(of(medicine, stock, line, size.get(), number));
+                }
             }
         }
         return all;

@@ -25,13 +25,18 @@ final class ContainerSums {
     private int nextReading;
 
     /** One number that was read: on which setting, and the totals it allows. */
-    private record Reading(int draw, long least, long most, boolean isExact) {}
+    private record Reading(int draw, long least, long most, boolean isExact, boolean isPutAway) {}
 
     /**
      * @param step the smallest distance between two settings
      * @param explained whether the n-th line of the record carries a reason and a name
      */
     ContainerSums(Timeline line, List<Container> containers, Dose step, List<Boolean> explained) {
+        this(line, containers, step, explained, containers.size());
+    }
+
+    /** @param wanted how many containers are worked out at least; a look-up asks for no more than the next one */
+    ContainerSums(Timeline line, List<Container> containers, Dose step, List<Boolean> explained, int wanted) {
         this.line = line;
         this.containers = List.copyOf(containers);
         this.step = step.milliUnits();
@@ -39,7 +44,7 @@ final class ContainerSums {
         for (int index = 0; index < line.size(); index++) {
             collect(index, line.draw(index));
         }
-        solve();
+        solve(wanted);
     }
 
     private void collect(int index, Draw draw) {
@@ -53,7 +58,7 @@ final class ContainerSums {
             long total = stop.total().milliUnits();
             long least = stop.isConfirmed() ? total : draw.before().milliUnits();
             long most = stop.isConfirmed() ? total : mostUnconfirmed(draw);
-            readings.add(new Reading(index, least, most, stop.isConfirmed()));
+            readings.add(new Reading(index, least, most, stop.isConfirmed(), stop.isPutAway()));
         }
     }
 
@@ -64,7 +69,7 @@ final class ContainerSums {
         return Math.max(after, draw.before().milliUnits());
     }
 
-    /** The ends of every container, in loading order. */
+    /** The ends of every container that was worked out, in loading order. */
     List<Ends> ends() {
         return List.copyOf(ends);
     }
@@ -73,9 +78,13 @@ final class ContainerSums {
         return List.copyOf(doubts);
     }
 
-    private void solve() {
+    private void solve(int wanted) {
         Branches before = Branches.start(line);
         for (int index = 0; index < containers.size(); index++) {
+            if (index >= wanted && nextReading == readings.size()) {
+                // Only a number that is still to be placed could narrow the containers before this one.
+                return;
+            }
             before = withRecord(index, before);
             ends.add(before.union());
             if (before.union().isKnown()) {
@@ -110,7 +119,8 @@ final class ContainerSums {
             doubt(
                     RecordDoubt.Kind.READING_UNCLEAR,
                     reading.draw(),
-                    "container " + (index + 1) + " or " + (index + 2) + " on "
+                    "container " + containers.get(index).number() + " or "
+                            + containers.get(index + 1).number() + " on "
                             + line.draw(reading.draw()).date());
         }
         nextReading++;
@@ -184,10 +194,10 @@ final class ContainerSums {
     private Branches read(int index, Branches before, Reading reading) {
         Spans inTime = fitting(index, before, reading, true);
         Spans anyTime = fitting(index, before, reading, false);
-        if (anyTime.isEmpty() && !isNear(index, before, reading)) {
+        if (anyTime.isEmpty() && !reading.isPutAway() && !isNear(index, before, reading)) {
             doubt(RecordDoubt.Kind.FILL_IMPOSSIBLE, reading.draw(), fillText(index, before.union(), reading));
         } else if (inTime.isEmpty() && !anyTime.isEmpty()) {
-            String what = "container " + (index + 1) + " on "
+            String what = "container " + containers.get(index).number() + " on "
                     + line.draw(reading.draw()).date();
             doubt(RecordDoubt.Kind.PAST_IN_USE, reading.draw(), what);
         }

@@ -18,6 +18,11 @@ public record CycleLedger(List<MedicineLedger> medicines) {
                 .toList());
     }
 
+    /** Every setting of one medicine in order, without its containers. */
+    public static List<Draw> settings(PlanFiles files, Course course, Medicine medicine) {
+        return new DrawBuilder(files, course, medicine).build().draws();
+    }
+
     public Optional<MedicineLedger> of(Medicine medicine) {
         return of(medicine.id());
     }

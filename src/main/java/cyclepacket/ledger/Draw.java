@@ -47,11 +47,17 @@ public record Draw(
      * @param window the number that was read
      * @param total everything drawn when it stopped, if the number is right
      * @param isConfirmed whether the number was read back
+     * @param isPutAway whether it was thrown away with its rest, for a reason that somebody gave
      */
-    public record Stop(Dose window, Dose total, boolean isConfirmed) {
+    public record Stop(Dose window, Dose total, boolean isConfirmed, boolean isPutAway) {
         public Stop {
             Objects.requireNonNull(window, "window");
             Objects.requireNonNull(total, "total");
+        }
+
+        /** A container that ran dry. */
+        public Stop(Dose window, Dose total, boolean isConfirmed) {
+            this(window, total, isConfirmed, false);
         }
     }
 

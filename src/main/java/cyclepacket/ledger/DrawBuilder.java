@@ -2,6 +2,7 @@ package cyclepacket.ledger;
 
 import cyclepacket.course.Course;
 import cyclepacket.course.DatedDose;
+import cyclepacket.course.HeldDose;
 import cyclepacket.ledger.Evening.State;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
@@ -27,11 +28,13 @@ final class DrawBuilder {
     private final Medicine medicine;
     private final PlanFiles files;
     private final Map<LocalDate, List<DatedDose>> ordered = new TreeMap<>();
+    private final Map<LocalDate, HeldDose> held = new TreeMap<>();
     private final Map<LocalDate, List<Integer>> lines = new TreeMap<>();
     private final List<Draw> draws = new ArrayList<>();
     private final List<Evening> evenings = new ArrayList<>();
     private final List<RecordDoubt> doubts = new ArrayList<>();
     private Dose total;
+    private Optional<RecordLine> loaded = Optional.empty();
 
     /** What comes out: settings in order, their evenings, and what the record leaves open. */
     record Drawn(List<Draw> draws, List<Evening> evenings, List<RecordDoubt> doubts, Dose total) {}
@@ -44,11 +47,13 @@ final class DrawBuilder {
         for (DatedDose dose : course.dosesOf(medicine.id())) {
             ordered.computeIfAbsent(dose.date(), day -> new ArrayList<>()).add(dose);
         }
+        course.heldOf(medicine.id()).forEach(dose -> held.put(dose.date(), dose));
     }
 
     Drawn build() {
         collectLines();
         Set<LocalDate> days = new TreeSet<>(ordered.keySet());
+        days.addAll(held.keySet());
         days.addAll(lines.keySet());
         for (LocalDate day : days) {
             addEvening(day, ordered.getOrDefault(day, List.of()), lines.getOrDefault(day, List.of()));
@@ -79,6 +84,11 @@ final class DrawBuilder {
                 doses.stream().flatMap(dose -> settings(dose.amount()).stream()).toList();
         List<Dose> dialled = new ArrayList<>();
         Tally tally = new Tally();
+        loaded = ownLines.stream()
+                .map(plan.record()::get)
+                .filter(RecordLine::isLoadOnly)
+                .findFirst()
+                .or(() -> loaded);
         for (int index : ownLines) {
             addLine(index, plan.record().get(index), planned, dialled, tally);
         }
@@ -93,10 +103,17 @@ final class DrawBuilder {
         Dose sum = doses.stream().map(DatedDose::amount).reduce(Dose.zero(medicine.unit()), Dose::plus);
         evenings.add(new Evening(
                 day,
-                doses.isEmpty() ? "" : doses.get(0).day(),
-                doses.stream().map(DatedDose::at).findFirst(),
+                doses.stream()
+                        .map(DatedDose::day)
+                        .findFirst()
+                        .or(() -> heldOn(day).map(HeldDose::day))
+                        .orElse(""),
+                doses.stream()
+                        .map(DatedDose::at)
+                        .findFirst()
+                        .or(() -> heldOn(day).map(HeldDose::at)),
                 sum,
-                state(doses, tally, sum),
+                state(day, doses, tally, sum),
                 tally.done.isEmpty() ? Optional.empty() : Optional.of(tally.given),
                 dialled));
     }
@@ -110,9 +127,15 @@ final class DrawBuilder {
         private boolean open;
     }
 
-    private State state(List<DatedDose> doses, Tally tally, Dose sum) {
+    private Optional<HeldDose> heldOn(LocalDate day) {
+        return Optional.ofNullable(held.get(day));
+    }
+
+    private State state(LocalDate day, List<DatedDose> doses, Tally tally, Dose sum) {
         if (tally.done.isEmpty()) {
-            return doses.stream().anyMatch(DatedDose::isProvisional) ? State.PROVISIONAL : State.PLANNED;
+            boolean waits = doses.stream().anyMatch(DatedDose::isProvisional)
+                    || heldOn(day).filter(HeldDose::isProvisional).isPresent();
+            return waits ? State.PROVISIONAL : State.PLANNED;
         }
         if (tally.missed && tally.given.isZero() && !tally.unknown && !tally.open) {
             return State.MISSED;
@@ -143,13 +166,18 @@ final class DrawBuilder {
         Dose before = total;
         total = total.plus(amount);
         Dose none = Dose.zero(medicine.unit());
-        draws.add(new Draw(
-                day, number, amount, before, total, Optional.empty(), Optional.empty(), false, List.of(), none));
+        boolean isNext = loaded.isPresent() && medicine.device().pen().isPresent();
+        List<Draw.Stop> stops = isNext ? List.of(new Draw.Stop(none, before, true, isPutAway())) : List.of();
+        loaded = Optional.empty();
+        draws.add(new Draw(day, number, amount, before, total, Optional.empty(), Optional.empty(), false, stops, none));
     }
 
     private void addLine(int index, RecordLine line, List<Dose> planned, List<Dose> dialled, Tally tally) {
         if (line.isLossOnly()) {
             total = total.plus(line.lost().orElseThrow());
+            return;
+        }
+        if (line.isLoadOnly()) {
             return;
         }
         if (!tally.done.add(line.setting())) {
@@ -180,7 +208,14 @@ final class DrawBuilder {
         RecordedSetting setting = RecordedSetting.of(
                 line, order, pen.window(), medicine.unit(), (kind, subject) -> doubt(kind, index, subject));
         List<Draw.Stop> stops = setting.stops(total, pen.window(), line.readBack());
-        if (!stops.isEmpty() && !line.readBack()) {
+        boolean isLoaded = loaded.isPresent() || line.loaded().isPresent();
+        if (stops.isEmpty() && isLoaded) {
+            // The old one ended in this setting and nobody wrote the number; when the whole setting ran through, before
+            // it.
+            stops = List.of(new Draw.Stop(Dose.zero(medicine.unit()), total, setting.provesNoEnd(), isPutAway()));
+        }
+        loaded = Optional.empty();
+        if (!stops.isEmpty() && !line.readBack() && !setting.provesNoEnd()) {
             doubt(RecordDoubt.Kind.NOT_CONFIRMED, index, stops.get(0).window().toString());
         }
         boolean offDial = pen.window() == Window.LEFT
@@ -200,9 +235,13 @@ final class DrawBuilder {
                 total.plus(setting.drawn()),
                 setting.given(),
                 Optional.of(index),
-                setting.provesNoEnd(),
+                setting.provesNoEnd() && stops.isEmpty(),
                 stops,
                 setting.unknown());
+    }
+
+    private boolean isPutAway() {
+        return loaded.filter(RecordLine::isExplained).isPresent();
     }
 
     private Draw syringeDraw(int index, RecordLine line, Optional<Dose> order) {

@@ -46,6 +46,11 @@ public record Evening(
         PARTIAL
     }
 
+    /** Whether an order holds the medicine back: no injection. */
+    public boolean isHeld() {
+        return ordered.isZero() && !day.isEmpty() && isToCome();
+    }
+
     public boolean isToCome() {
         return state == State.PLANNED || state == State.PROVISIONAL;
     }

@@ -124,7 +124,7 @@ final class LedgerBuilder {
             Draw draw = line.draw(outcome.draw());
             if (draw.date().equals(date)) {
                 changes.add(new DayChange(
-                        index + 1,
+                        containers.get(index).number(),
                         draw.number(),
                         outcome.draw(),
                         certain,
@@ -246,13 +246,13 @@ final class LedgerBuilder {
         }
         supposed.set(at, draw.stoppingAt(new Draw.Stop(window, total, true)));
         Timeline then = timeline(supposed);
-        List<Ends> ends = new ContainerSums(then, containers, dial.step(), explained).ends();
-        boolean hasNext = index + 1 < ends.size();
+        List<Ends> ends = new ContainerSums(then, containers, dial.step(), explained, index + 2).ends();
+        boolean hasNext = index + 1 < containers.size();
         Optional<LookUpRow.NextEnd> next = hasNext ? nextEnd(index + 1, ends.get(index + 1), then) : Optional.empty();
         return new LookUpRow(draw.date(), draw.number(), window, fromNext, next, hasNext);
     }
 
-    private static Optional<LookUpRow.NextEnd> nextEnd(int index, Ends ends, Timeline then) {
+    private Optional<LookUpRow.NextEnd> nextEnd(int index, Ends ends, Timeline then) {
         List<Ends.Outcome> outcomes = ends.outcomes(then);
         if (outcomes.isEmpty()) {
             return Optional.empty();
@@ -260,6 +260,8 @@ final class LedgerBuilder {
         LocalDate earliest = then.draw(outcomes.get(0).draw()).date();
         LocalDate latest = then.draw(outcomes.get(outcomes.size() - 1).draw()).date();
         return Optional.of(new LookUpRow.NextEnd(
-                index + 1, earliest, ends.surelyEnds(then) ? Optional.of(latest) : Optional.empty()));
+                containers.get(index).number(),
+                earliest,
+                ends.surelyEnds(then) ? Optional.of(latest) : Optional.empty()));
     }
 }

@@ -38,9 +38,21 @@ final class CheckedCode {
         }
     }
 
+    /**
+     * A code as it was typed or read aloud, without hyphens and spaces: I and L count as 1, O as 0 (Crockford's base 32
+     * reads them so; from memory).
+     */
+    static String plain(String typed) {
+        return typed.replaceAll("[-\\s\u00a0]", "")
+                .toUpperCase(Locale.ROOT)
+                .replace('I', '1')
+                .replace('L', '1')
+                .replace('O', '0');
+    }
+
     /** Whether {@code code} ends with the check symbol of its first ten; hyphens and case do not count. */
     static boolean hasRightCheck(String code) {
-        String plain = code.replace("-", "").toUpperCase(Locale.ROOT);
+        String plain = plain(code);
         if (plain.length() != DATA_SYMBOLS + 1 || !plain.chars().allMatch(each -> SYMBOLS.indexOf(each) >= 0)) {
             return false;
         }
@@ -66,7 +78,7 @@ final class CheckedCode {
         return value;
     }
 
-    private static String grouped(String symbols) {
+    static String grouped(String symbols) {
         return symbols.substring(0, 4) + "-" + symbols.substring(4, 8) + "-" + symbols.substring(8);
     }
 

@@ -26,19 +26,39 @@ final class Codes {
         return CheckedCode.over(parts);
     }
 
-    /** Over every byte of the inputs and of the templates, and the program's version. */
-    static String issue(List<SourceFile> sources, Path templates, String version) throws IOException {
+    /** Over every byte of the inputs and of the templates, the issue it replaces, and the program's version. */
+    static String issue(List<SourceFile> sources, List<SourceFile> replaced, List<byte[]> templates, String version) {
         List<byte[]> parts = new ArrayList<>();
         parts.add(utf8(version));
+        addAll(parts, sources);
+        parts.add(utf8("replaces " + replaced.size()));
+        addAll(parts, replaced);
+        parts.addAll(templates);
+        return CheckedCode.over(parts);
+    }
+
+    /** Over every byte of the inputs alone: the same whatever templates or program print them. */
+    static String inputs(List<SourceFile> sources) {
+        List<byte[]> parts = new ArrayList<>();
+        addAll(parts, sources);
+        return CheckedCode.over(parts);
+    }
+
+    private static void addAll(List<byte[]> parts, List<SourceFile> sources) {
         for (SourceFile source : sources) {
             parts.add(utf8(source.kind()));
             parts.add(source.bytes());
         }
+    }
+
+    /** The name of every template file and a digest of what it holds, read once for many issues. */
+    static List<byte[]> templates(Path templates) throws IOException {
+        List<byte[]> parts = new ArrayList<>();
         for (Path file : filesBelow(templates)) {
             parts.add(utf8(templates.relativize(file).toString().replace('\\', '/')));
-            parts.add(Files.readAllBytes(file));
+            parts.add(CheckedCode.sha256().digest(Files.readAllBytes(file)));
         }
-        return CheckedCode.over(parts);
+        return List.copyOf(parts);
     }
 
     private static List<Path> filesBelow(Path folder) throws IOException {

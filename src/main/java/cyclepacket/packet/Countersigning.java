@@ -4,11 +4,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.intake.PlanText;
 import cyclepacket.plan.Plan.Countersigned;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +35,7 @@ public final class Countersigning {
         if (reckoning.isStopped()) {
             return Optional.of("A plan with a stop cannot be countersigned. Nothing was written.");
         }
-        if (by.isEmpty()) {
+        if (!Names.isName(by)) {
             return Optional.of("Say who countersigns, for example --by \"R. Lindqvist\".");
         }
         String preparer = reckoning.own().files().plan().prepared().by();
@@ -78,28 +74,13 @@ public final class Countersigning {
      * Writes the countersign into the plan, every other byte as it was.
      *
      * @return the code over everything that was compared
+     * @throws ChangedMeanwhile when somebody else wrote the plan since it was read
      */
     public String write(LocalDate on) throws IOException {
         String code = Codes.countersign(reckoning.intake().sources());
         byte[] before = reckoning.intake().sources().get(0).bytes();
         byte[] after = PlanText.withCountersigned(before, new Countersigned(by, on, code));
-        Path real = plan.toRealPath();
-        Path beside = Files.createTempFile(real.getParent(), ".countersign-", ".yaml");
-        try {
-            Files.write(beside, after);
-            copyRights(real, beside);
-            Files.move(beside, real, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
+        PlanFile.replace(plan, before, after);
         return code;
-    }
-
-    private static void copyRights(Path from, Path to) throws IOException {
-        PosixFileAttributeView view =
-                Files.getFileAttributeView(from, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-        if (view != null) {
-            Files.setPosixFilePermissions(to, view.readAttributes().permissions());
-        }
     }
 }

@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -22,7 +19,11 @@ final class OutFolder {
     private final Path target;
 
     OutFolder(Path out, String plan, int issue) {
-        this.target = out.resolve(plan).resolve("issue-" + issue);
+        this(out.resolve(plan).resolve("issue-" + issue));
+    }
+
+    OutFolder(Path target) {
+        this.target = target;
     }
 
     Path path() {
@@ -34,54 +35,93 @@ final class OutFolder {
         return Files.exists(target.resolve("packet.pdf"));
     }
 
-    /** Writes all files or none. */
+    /** Whether exactly these files lie here already. */
+    boolean holds(Map<String, byte[]> files) throws IOException {
+        if (!Files.isDirectory(target)) {
+            return false;
+        }
+        try (Stream<Path> all = Files.list(target)) {
+            if (all.count() != files.size()) {
+                return false;
+            }
+        }
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            Path path = target.resolve(file.getKey());
+            if (!Files.exists(path) || !Arrays.equals(Files.readAllBytes(path), file.getValue())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Writes all files or none; a name may lead into a folder of its own. */
     void write(Map<String, byte[]> files) throws IOException {
+        write(files, Map.of());
+    }
+
+    /** @param others files that lie on the disk already, by the name they get here */
+    void write(Map<String, byte[]> files, Map<String, Path> others) throws IOException {
         Path parent = target.getParent();
-        Files.createDirectories(parent, ownerOnly(parent, "rwx------"));
+        Durable.createFolders(parent);
         Path making = Files.createTempDirectory(parent, BESIDE);
         try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Path path = Files.createFile(making.resolve(file.getKey()), ownerOnly(parent, "rw-------"));
-                Files.write(path, file.getValue());
+                Path path = making.resolve(file.getKey());
+                Durable.createFolders(path.getParent());
+                Durable.write(path, file.getValue());
+            }
+            for (Map.Entry<String, Path> other : others.entrySet()) {
+                Durable.write(making.resolve(other.getKey()), Files.readAllBytes(other.getValue()));
             }
             moveIntoPlace(making);
         } finally {
-            delete(making);
+            Durable.delete(making);
         }
     }
 
     private void moveIntoPlace(Path making) throws IOException {
         if (!Files.exists(target)) {
-            Files.move(making, target, StandardCopyOption.ATOMIC_MOVE);
+            Durable.move(making, target);
             return;
         }
         Path old = Files.createTempDirectory(target.getParent(), OLD);
         Path aside = old.resolve(target.getFileName());
-        Files.move(target, aside, StandardCopyOption.ATOMIC_MOVE);
+        Durable.move(target, aside);
         try {
-            Files.move(making, target, StandardCopyOption.ATOMIC_MOVE);
+            Durable.move(making, target);
         } catch (FileSystemException blocked) {
-            Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+            Durable.move(aside, target);
             throw blocked;
         } finally {
-            delete(old);
+            Durable.delete(old);
         }
     }
 
-    private static FileAttribute<?>[] ownerOnly(Path where, String rights) {
-        boolean posix = where.getFileSystem().supportedFileAttributeViews().contains("posix");
-        return posix
-                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))}
-                : new FileAttribute<?>[0];
+    /**
+     * Puts right what a killed run left: a folder that was moved aside goes back, what was half made goes away. Only for
+     * who holds the folder's lock.
+     */
+    static void tidy(Path parent) throws IOException {
+        try (Stream<Path> all = Files.list(parent)) {
+            for (Path left : all.toList()) {
+                String name = left.getFileName().toString();
+                if (name.startsWith(OLD)) {
+                    putBack(left);
+                }
+                if (name.startsWith(OLD) || name.startsWith(BESIDE)) {
+                    Durable.delete(left);
+                }
+            }
+        }
     }
 
-    private static void delete(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
+    private static void putBack(Path old) throws IOException {
+        try (Stream<Path> all = Files.list(old)) {
+            for (Path aside : all.toList()) {
+                Path place = old.resolveSibling(aside.getFileName());
+                if (!Files.exists(place)) {
+                    Durable.move(aside, place);
+                }
             }
         }
     }

@@ -1,12 +1,10 @@
 package cyclepacket.packet;
 
-import cyclepacket.exchange.PacketJson;
-import cyclepacket.exchange.PacketJson.WrittenFile;
 import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
-import cyclepacket.intake.EarlierIssue;
 import cyclepacket.intake.SourceFile;
+import cyclepacket.page.BatchSheets;
 import cyclepacket.page.ChartCopy;
 import cyclepacket.page.ChartSource;
 import cyclepacket.page.PacketFacts;
@@ -21,9 +19,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,12 +30,14 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.Stream;
 
 /** Prints packets: reads a plan, refuses it or writes its packet and chart copy, whole. Reusable for many plans. */
 public final class Press implements AutoCloseable {
     /** Part of every issue code: another version may print the same plan differently. */
-    static final String VERSION = "0.1.0";
+    public static final String VERSION = "0.1.0";
+
+    /** Two documents at a time, and one hand free to get the next thing ready. */
+    private static final int HANDS = 3;
 
     private final Path home;
     private final Path templates;
@@ -45,19 +45,25 @@ public final class Press implements AutoCloseable {
     private final ExecutorService crew;
     private final Future<Typesetter> forPatient;
     private final Future<Typesetter> forClinic;
+    private final Future<List<byte[]>> templateParts;
 
     /** @param home the project's folder, with {@code templates} and {@code plans} below it */
     public Press(Path home) {
         this.home = home;
         this.templates = home.resolve("templates");
         this.pages = new PageWriter(templates);
-        crew = Executors.newFixedThreadPool(2, task -> {
+        crew = Executors.newFixedThreadPool(HANDS, task -> {
             Thread thread = new Thread(task, "press");
             thread.setDaemon(true);
             return thread;
         });
-        // Fonts load while the plan is read; a typesetter sets one document at a time, so each document has its own.
+        // All of this gets ready while the plan is read; a typesetter sets one document at a time, so each has its own.
         forPatient = crew.submit(() -> Typesetter.open(templates));
+        crew.submit(() -> {
+            pages.prepare(ChartCopy.LANGUAGE);
+            return null;
+        });
+        templateParts = crew.submit(() -> Codes.templates(templates));
         forClinic = crew.submit(() -> Typesetter.open(templates));
     }
 
@@ -66,75 +72,129 @@ public final class Press implements AutoCloseable {
         crew.shutdownNow();
     }
 
-    /** The plans of the demo, in the order of their issues. */
+    /** The plans of the demo, in their order; patients of the clinic's own that lie beside them are none of it. */
     public List<Path> examplePlans() throws IOException {
-        try (Stream<Path> plans = Files.list(home.resolve("plans").resolve("patients"))) {
-            return plans.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted((left, right) -> name(left).compareTo(name(right)))
-                    .toList();
-        }
-    }
-
-    private static String name(Path plan) {
-        return plan.getFileName().toString().replaceFirst("\\.yaml$", "");
+        Path folder = home.resolve("plans");
+        return Files.readAllLines(folder.resolve("examples.txt"), StandardCharsets.UTF_8).stream()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .map(line -> folder.resolve("patients").resolve(line.strip() + ".yaml"))
+                .toList();
     }
 
     /**
      * Prints one plan.
      *
-     * @param out the folder that gets {@code <plan>/issue-<n>/}
+     * @param out the folder that gets {@code <plan>/issue-<n>/} and the plan's register
      * @param keepXhtml whether {@code packet.xhtml} is written too
+     * @param at when, for the register alone
      * @throws IOException when the plan cannot be read or the packet cannot be written
      */
-    public Outcome print(Path plan, Path out, boolean keepXhtml) throws IOException {
+    public Outcome print(Path plan, Path out, boolean keepXhtml, Instant at) throws IOException {
         Reckoning reckoning = Reckoning.of(plan);
-        if (reckoning.isStopped()) {
-            return refused(reckoning, reckoning.findings(), out);
+        return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, keepXhtml, at, false));
+    }
+
+    /** Prints a plan of the demo, which may print a changed example over a final one. */
+    public Outcome printExample(Path plan, Path out, Instant at) throws IOException {
+        Reckoning reckoning = Reckoning.of(plan);
+        return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, false, at, true));
+    }
+
+    /**
+     * Prints what a chart copy carries: the same bytes again, when templates and program are the same.
+     *
+     * @throws Unclear when the PDF carries no plan
+     */
+    public Outcome printCarried(Path chart, Path out, boolean keepXhtml, Instant at) throws IOException {
+        try (CarriedPlan carried = CarriedPlan.unpack(chart)) {
+            Reckoning reckoning = Reckoning.of(carried.plan());
+            Optional<Reckoning> replaced = carried.replaced().isPresent()
+                    ? Replaced.read(carried.replaced().get())
+                    : Optional.empty();
+            return run(reckoning, replaced, new Filing(out, keepXhtml, at, false));
         }
-        Plan own = reckoning.own().files().plan();
-        Optional<LocalDate> replacedOn = own.replaces().isEmpty()
-                ? Optional.empty()
-                : EarlierIssue.preparedOn(plan, own.id(), own.replaces().get());
-        String code = Codes.issue(
-                reckoning.intake().sources(),
-                templates,
-                VERSION + replacedOn.map(day -> " " + day).orElse(""));
-        PacketFacts packetFacts = new PacketFacts(
-                reckoning.own().files(),
-                reckoning.own().course(),
-                reckoning.own().ledger(),
-                reckoning.own().supply(),
-                code,
-                reckoning.isDraft(),
-                replacedOn);
-        ChartSource chartSource = chartSource(reckoning, code);
-        Future<Printed> packetRun = crew.submit(() -> {
-            String page = pages.packet(packetFacts);
-            return new Printed(
-                    page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
-        });
-        Future<Printed> chartRun = crew.submit(() -> {
-            String page = new ChartCopy(templates, pages).xhtml(chartSource);
-            return new Printed(
-                    page,
-                    forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments(reckoning))));
-        });
+    }
+
+    private Outcome run(Reckoning reckoning, Optional<Reckoning> replaced, Filing filing) throws IOException {
+        if (reckoning.isStopped()) {
+            return filing.refused(reckoning, reckoning.findings());
+        }
+        List<SourceFile> before =
+                replaced.map(issue -> issue.intake().sources()).orElse(List.of());
+        String code = Codes.issue(reckoning.intake().sources(), before, done(templateParts), VERSION);
+        Optional<Finding> printed = filing.printedOtherwise(reckoning);
+        if (printed.isPresent()) {
+            return filing.refused(reckoning, with(reckoning.findings(), printed.get()));
+        }
+        List<Finding> notes = Replaced.lost(reckoning, replaced);
+        Future<Printed> packetRun = crew.submit(() -> packet(reckoning, replaced, code));
+        Future<Printed> chartRun = crew.submit(() -> chart(reckoning, before, notes, code));
         Printed packetPrinted = done(packetRun);
         Checked<byte[]> packet = packetPrinted.pdf();
         Checked<byte[]> chart = done(chartRun).pdf();
         List<Finding> findings = new ArrayList<>(reckoning.findings());
+        findings.addAll(notes);
         findings.addAll(inPlan(reckoning, packet.findings()));
         findings.addAll(inPlan(reckoning, chart.findings()));
         if (packet.value().isEmpty() || chart.value().isEmpty()) {
-            return refused(reckoning, Finding.sorted(findings), out);
+            return filing.refused(reckoning, Finding.sorted(findings));
         }
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("packet.pdf", packet.value().get());
         files.put("chart.pdf", chart.value().get());
-        if (keepXhtml) {
+        if (filing.keepXhtml()) {
             files.put("packet.xhtml", StandalonePage.of(packetPrinted.page(), templates));
         }
-        return written(reckoning, Finding.sorted(findings), code, files, out);
+        return filing.filed(reckoning, Finding.sorted(findings), code, files);
+    }
+
+    BatchSheets sheets() {
+        return new BatchSheets(templates, pages);
+    }
+
+    /** One sheet of a print run. */
+    byte[] sheet(String page, String title, LocalDate on) throws IOException {
+        DocumentFacts facts = new DocumentFacts(title, "a sheet of a print run, made by Cyclepacket", "en", on, title);
+        Checked<byte[]> sheet = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
+        return sheet.value()
+                .orElseThrow(() -> new IllegalStateException("a sheet could not be set: " + sheet.findings()));
+    }
+
+    private Printed packet(Reckoning reckoning, Optional<Reckoning> replaced, String code)
+            throws ExecutionException, InterruptedException {
+        Plan own = reckoning.own().files().plan();
+        String page = pages.packet(packetFacts(reckoning, replaced, code));
+        return new Printed(
+                page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
+    }
+
+    private Printed chart(Reckoning reckoning, List<SourceFile> before, List<Finding> notes, String code)
+            throws ExecutionException, InterruptedException {
+        Plan own = reckoning.own().files().plan();
+        String page = new ChartCopy(pages).xhtml(chartSource(reckoning, notes, code));
+        List<Attachment> attachments =
+                CarriedPlan.attachments(reckoning.intake().sources(), before);
+        return new Printed(page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
+    }
+
+    static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
+        Reckoning.Computed own = reckoning.own();
+        Optional<PacketFacts> earlier = replaced.map(issue -> packetFacts(issue, Optional.empty(), ""));
+        return new PacketFacts(
+                own.files(),
+                own.course(),
+                own.ledger(),
+                own.supply(),
+                code,
+                reckoning.isDraft(),
+                replaced.flatMap(Reckoning::preparedOn),
+                earlier);
+    }
+
+    private static List<Finding> with(List<Finding> findings, Finding other) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.add(other);
+        return Finding.sorted(all);
     }
 
     /** A page and what the typesetter made of it. */
@@ -154,20 +214,26 @@ public final class Press implements AutoCloseable {
         }
     }
 
-    private static ChartSource chartSource(Reckoning reckoning, String code) {
+    private static ChartSource chartSource(Reckoning reckoning, List<Finding> notes, String code) {
         Reckoning.Computed own = reckoning.own();
         return new ChartSource(
                 own.files(),
                 own.course(),
                 own.ledger(),
                 own.supply(),
-                reckoning.verdict().standing(),
+                standing(reckoning, notes),
                 reckoning.verdict().accepted().stream()
                         .map(each -> new ChartSource.Accepted(each.finding(), each.reason(), each.by()))
                         .toList(),
                 code,
                 reckoning.isDraft(),
                 VERSION);
+    }
+
+    private static List<Finding> standing(Reckoning reckoning, List<Finding> notes) {
+        List<Finding> all = new ArrayList<>(reckoning.verdict().standing());
+        all.addAll(notes);
+        return Finding.sorted(all);
     }
 
     /** No patient name: a file's properties travel further than its pages. */
@@ -180,21 +246,6 @@ public final class Press implements AutoCloseable {
                 what + " " + code);
     }
 
-    private static List<Attachment> attachments(Reckoning reckoning) {
-        List<Attachment> attachments = new ArrayList<>();
-        for (SourceFile source : reckoning.intake().sources()) {
-            String name = Path.of(source.shownPath()).getFileName().toString();
-            boolean isTaken =
-                    attachments.stream().anyMatch(other -> other.name().equals(name));
-            attachments.add(new Attachment(
-                    isTaken ? source.kind() + "-" + name : name,
-                    "application/yaml",
-                    "The " + source.kind() + " file this issue was computed from",
-                    source.bytes()));
-        }
-        return attachments;
-    }
-
     /** What only the typesetter can see is still a matter of the plan's own words. */
     private static List<Finding> inPlan(Reckoning reckoning, List<Finding> findings) {
         Place plan = Place.at(reckoning.own().files().planFile(), "");
@@ -202,54 +253,5 @@ public final class Press implements AutoCloseable {
                 .map(found -> new Finding(found.severity(), found.code(), plan, found.text(), found.mend()))
                 .map(found -> found.locatedBy(reckoning.intake().places()))
                 .toList();
-    }
-
-    private static Outcome refused(Reckoning reckoning, List<Finding> findings, Path out) {
-        Optional<Path> earlier = reckoning
-                .planAndIssue()
-                .map(own -> new OutFolder(out, own.id(), own.issue()))
-                .filter(OutFolder::holdsEarlierPacket)
-                .map(OutFolder::path);
-        return new Outcome(findings, reckoning.preparedOn(), Optional.empty(), earlier, PacketJson.of(findings));
-    }
-
-    private static Outcome written(
-            Reckoning reckoning, List<Finding> findings, String code, Map<String, byte[]> files, Path out)
-            throws IOException {
-        Plan plan = reckoning.own().files().plan();
-        List<WrittenFile> list = files.entrySet().stream()
-                .map(file -> new WrittenFile(file.getKey(), sha256(file.getValue())))
-                .toList();
-        String json = PacketJson.of(plan.id(), plan.issue(), code, reckoning.isDraft(), byFileName(findings), list);
-        Map<String, byte[]> all = new LinkedHashMap<>(files);
-        all.put("packet.json", json.getBytes(StandardCharsets.UTF_8));
-        OutFolder folder = new OutFolder(out, plan.id(), plan.issue());
-        folder.write(all);
-        return new Outcome(
-                findings,
-                reckoning.preparedOn(),
-                Optional.of(new Outcome.Written(folder.path(), reckoning.isDraft(), reckoning.draftReasons(), code)),
-                Optional.empty(),
-                json);
-    }
-
-    /** How the path was typed, and from which folder, must not show in the packet. */
-    private static List<Finding> byFileName(List<Finding> findings) {
-        return findings.stream()
-                .map(found -> {
-                    Place place = found.place();
-                    String name = Path.of(place.file()).getFileName().toString();
-                    return new Finding(
-                            found.severity(),
-                            found.code(),
-                            new Place(name, place.pointer(), place.line(), place.column(), place.sourceLine()),
-                            found.text(),
-                            found.mend());
-                })
-                .toList();
-    }
-
-    private static String sha256(byte[] bytes) {
-        return HexFormat.of().formatHex(CheckedCode.sha256().digest(bytes));
     }
 }

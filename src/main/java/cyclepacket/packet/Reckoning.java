@@ -4,11 +4,13 @@ import cyclepacket.course.Course;
 import cyclepacket.exchange.LedgerCsv;
 import cyclepacket.exchange.LedgerJson;
 import cyclepacket.exchange.PacketJson;
+import cyclepacket.exchange.SuppliesJson;
 import cyclepacket.finding.Finding;
 import cyclepacket.intake.Intake;
 import cyclepacket.intake.PlanReader;
 import cyclepacket.ledger.CycleLedger;
 import cyclepacket.page.LedgerTable;
+import cyclepacket.page.SuppliesTable;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.safety.SafetyCheck;
@@ -72,6 +74,11 @@ public final class Reckoning {
         return new Reckoning(PlanReader.read(plan));
     }
 
+    /** The same as if the plan's file held these bytes. */
+    static Reckoning of(Path plan, byte[] planBytes) throws IOException {
+        return new Reckoning(PlanReader.read(plan, planBytes));
+    }
+
     /** Every finding, sorted by file, line and column. */
     public List<Finding> findings() {
         return findings;
@@ -105,6 +112,16 @@ public final class Reckoning {
 
     public String ledgerCsv() {
         return LedgerCsv.of(own().ledger());
+    }
+
+    /** What to order and by when, for a person. */
+    public String suppliesTable() {
+        return SuppliesTable.of(own().files(), own().supply());
+    }
+
+    /** What to order and by when: a contract that other programs read. */
+    public String suppliesJson() {
+        return SuppliesJson.of(own().files().plan(), own().supply());
     }
 
     /** The findings alone, for a program. */

@@ -152,7 +152,7 @@ final class SecondLook {
     private void sizes(Medicine medicine) {
         List<Dose> sizes = new ArrayList<>();
         for (Plan.Stock stock : plan.onHand().getOrDefault(medicine.id(), List.of())) {
-            for (int each = 0; each < stock.count(); each++) {
+            for (int each = 0; each < stock.count() && stock.discarded().isEmpty(); each++) {
                 sizes.add(stock.size());
             }
         }

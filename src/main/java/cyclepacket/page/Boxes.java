@@ -11,8 +11,11 @@ import java.util.Optional;
 final class Boxes {
     private Boxes() {}
 
-    /** One box for each injection to come; without a number on an evening that waits for a call. */
+    /** One box for each injection to come; without a number on an evening that waits for a call, none on a hold. */
     static List<BoxedAmount> of(Evening evening, Medicine medicine, Words words) {
+        if (evening.isHeld()) {
+            return List.of();
+        }
         boolean waits = evening.state() == Evening.State.PROVISIONAL;
         List<Dose> settings = evening.settings().isEmpty() ? List.of(evening.ordered()) : evening.settings();
         return settings.stream()

@@ -48,7 +48,7 @@ final class ChangeViews {
     static Optional<String> next(MedicineLedger ledger, int leaving) {
         return ledger.containers().stream()
                 .map(line -> line.container().number())
-                .filter(number -> number == leaving + 1)
+                .filter(number -> number > leaving)
                 .map(number -> Integer.toString(number))
                 .findFirst();
     }

@@ -1,6 +1,5 @@
 package cyclepacket.page;
 
-import java.nio.file.Path;
 import java.util.Objects;
 
 /** The clinic's own copy of one issue as a self-contained XHTML document. */
@@ -11,10 +10,9 @@ public final class ChartCopy {
     private final PageWriter writer;
     private final Wording wording;
 
-    /** @param templates the folder with the page templates, style sheets and wording */
-    public ChartCopy(Path templates, PageWriter writer) {
+    public ChartCopy(PageWriter writer) {
         this.writer = Objects.requireNonNull(writer, "writer");
-        wording = Wording.load(templates, LANGUAGE);
+        wording = writer.wording(LANGUAGE);
     }
 
     /** @throws TemplateFault if a template or its wording is broken */

@@ -46,8 +46,8 @@ public record DaysView(
     /**
      * One medicine of that day.
      *
-     * @param state {@code done}, {@code missed}, {@code part}, {@code more}, {@code unknown}, {@code planned} or
-     *     {@code wait}
+     * @param state {@code done}, {@code missed}, {@code part}, {@code more}, {@code unknown}, {@code planned},
+     *     {@code held} or {@code wait}
      * @param time there when it differs from the shared one
      */
     public record Dose(String medicine, List<BoxedAmount> amounts, Optional<String> time, String state) {

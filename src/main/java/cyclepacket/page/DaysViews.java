@@ -83,7 +83,7 @@ final class DaysViews {
 
     private static String state(Evening evening) {
         return switch (evening.state()) {
-            case PLANNED -> "planned";
+            case PLANNED -> evening.isHeld() ? "held" : "planned";
             case PROVISIONAL -> "wait";
             case GIVEN -> "done";
             case MISSED -> "missed";

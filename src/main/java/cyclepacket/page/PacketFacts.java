@@ -18,6 +18,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -26,6 +27,7 @@ import java.util.stream.Collectors;
  * @param code the short code that only this issue has
  * @param draft true until a second person has countersigned
  * @param replacedOn the day the replaced issue was prepared, where that is known
+ * @param earlier the replaced issue, computed again from its stored plan; empty when there is none or it is lost
  */
 public record PacketFacts(
         PlanFiles files,
@@ -34,7 +36,8 @@ public record PacketFacts(
         SupplyPlan supply,
         String code,
         boolean draft,
-        Optional<LocalDate> replacedOn) {
+        Optional<LocalDate> replacedOn,
+        Optional<PacketFacts> earlier) {
     public PacketFacts {
         Objects.requireNonNull(files, "files");
         Objects.requireNonNull(course, "course");
@@ -42,6 +45,19 @@ public record PacketFacts(
         Objects.requireNonNull(supply, "supply");
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(replacedOn, "replacedOn");
+        Objects.requireNonNull(earlier, "earlier");
+    }
+
+    /** An issue whose replaced one, if any, is lost. */
+    public PacketFacts(
+            PlanFiles files,
+            Course course,
+            CycleLedger ledger,
+            SupplyPlan supply,
+            String code,
+            boolean draft,
+            Optional<LocalDate> replacedOn) {
+        this(files, course, ledger, supply, code, draft, replacedOn, Optional.empty());
     }
 
     /** The day that counts as today: evenings before it are past. */
@@ -63,7 +79,8 @@ public record PacketFacts(
     }
 
     private boolean isExact(Medicine medicine) {
-        return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact());
+        return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isExact())
+                || exact().stream().anyMatch(dose -> dose.medicine().equals(medicine.id()));
     }
 
     /** The medicines that the protocol gives at the trigger's instant. */
@@ -90,14 +107,20 @@ public record PacketFacts(
                 .anyMatch(day -> day.evening().state() == Evening.State.PROVISIONAL);
     }
 
-    /** The time of day that most daily doses share, in the patient's zone. */
+    /** The time of day that most doses to come share, in the patient's zone; of all doses when none is to come. */
     Optional<LocalTime> sharedTime() {
-        Map<LocalTime, Long> counts = daily().stream()
+        return sharedTime(evening -> evening.isToCome() && !evening.date().isBefore(today()))
+                .or(() -> sharedTime(evening -> true));
+    }
+
+    private Optional<LocalTime> sharedTime(Predicate<Evening> counts) {
+        Map<LocalTime, Long> times = daily().stream()
                 .flatMap(medicine -> medicine.days().stream())
+                .filter(day -> counts.test(day.evening()))
                 .flatMap(day -> day.evening().at().stream())
                 .map(ZonedDateTime::toLocalTime)
                 .collect(Collectors.groupingBy(Function.identity(), TreeMap::new, Collectors.counting()));
-        return counts.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+        return times.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
     /** The time of an evening, where it is not the shared one. */

@@ -18,7 +18,8 @@ public record PacketView(
         SupplyView supply,
         TroubleView trouble,
         StorageView storage,
-        LogView log) {
+        LogView log,
+        Optional<ChangedView> changed) {
     public PacketView {
         cartridges = List.copyOf(cartridges);
         medicines = List.copyOf(medicines);

@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 
 /** Makes the whole packet's view from the computed plan, in the language of one folder of wording. */
 public final class PacketViews {
+    /** How long the warning signs stay up after a cancelled cycle, in days. */
+    private static final int SIGNS_STAY = 14;
+
     private final PacketFacts facts;
     private final Words words;
 
@@ -25,12 +28,13 @@ public final class PacketViews {
         List<CartridgesView> cartridges = cartridges();
         List<MedicineView> medicines = new MedicineViews(facts, words).views();
         Optional<TriggerView> trigger = new TriggerViews(facts, words).view();
+        Optional<ChangedView> changed = new ChangedViews(facts, words).view();
         return new PacketView(
                 issue(),
                 person(),
                 phones(),
                 layout(),
-                new StartView(tonight(door), parts(cartridges, medicines, trigger)),
+                new StartView(tonight(door), parts(cartridges, medicines, trigger, changed)),
                 door,
                 new DaysViews(facts, words).view(),
                 cartridges,
@@ -39,7 +43,22 @@ public final class PacketViews {
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
-                LogViews.of(facts.files().plan()));
+                LogViews.of(facts.files().plan()),
+                changed);
+    }
+
+    /** The one page of a cycle that was cancelled; empty for one that goes on. */
+    Optional<StopView> stop() {
+        return facts.course()
+                .cancelledFrom()
+                .map(from -> new StopView(
+                        issue(),
+                        person(),
+                        phones(),
+                        layout(),
+                        new CareViews(facts, words).trouble(),
+                        words.clock().day(from),
+                        words.clock().day(from.plusDays(SIGNS_STAY))));
     }
 
     private List<CartridgesView> cartridges() {
@@ -49,7 +68,7 @@ public final class PacketViews {
                 .toList();
     }
 
-    private IssueView issue() {
+    IssueView issue() {
         Plan plan = facts.files().plan();
         return new IssueView(
                 plan.id(),
@@ -64,7 +83,7 @@ public final class PacketViews {
                                 Integer.toString(number), facts.replacedOn().map(words.clock()::date))));
     }
 
-    private PersonView person() {
+    PersonView person() {
         Plan.Patient patient = facts.files().plan().patient();
         List<String> identifiers = new ArrayList<>();
         identifiers.add(patient.name());
@@ -93,7 +112,7 @@ public final class PacketViews {
         return number.replace(' ', AmountWords.NO_BREAK);
     }
 
-    private LayoutView layout() {
+    LayoutView layout() {
         Plan plan = facts.files().plan();
         return new LayoutView(
                 plan.language(),
@@ -124,8 +143,12 @@ public final class PacketViews {
     }
 
     private static List<StartView.Part> parts(
-            List<CartridgesView> cartridges, List<MedicineView> medicines, Optional<TriggerView> trigger) {
+            List<CartridgesView> cartridges,
+            List<MedicineView> medicines,
+            Optional<TriggerView> trigger,
+            Optional<ChangedView> changed) {
         List<StartView.Part> parts = new ArrayList<>();
+        changed.ifPresent(page -> parts.add(new StartView.Part("changed", "changed")));
         List.of("door", "days", "supply").forEach(key -> parts.add(new StartView.Part(key, key)));
         if (!cartridges.isEmpty()) {
             List.of("cartridges", "card").forEach(key -> parts.add(new StartView.Part(key, key)));

@@ -4,14 +4,18 @@ import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 
 /** Writes views as XHTML with the templates of one folder; opens no file outside it. */
 public final class PageWriter {
@@ -20,6 +24,7 @@ public final class PageWriter {
     private final Path templates;
     private final SafeConfiguration configuration;
     private final Duration longest;
+    private final Map<String, Wording> wordings = new ConcurrentHashMap<>();
 
     /** @param templates the folder with the page templates, style sheets, drawings and wording */
     public PageWriter(Path templates) {
@@ -33,10 +38,31 @@ public final class PageWriter {
         this.longest = longest;
     }
 
+    /** The sentences of one language, read once. */
+    Wording wording(String language) {
+        return wordings.computeIfAbsent(language, folder -> Wording.load(templates, folder));
+    }
+
+    /** Reads every page template and the wording of one language, so that writing finds them ready. */
+    public void prepare(String language) throws IOException {
+        wording(language);
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(templates)) {
+            files = all.filter(file -> file.toString().endsWith(".ftlh"))
+                    .sorted()
+                    .toList();
+        }
+        for (Path file : files) {
+            configuration.getTemplate(templates.relativize(file).toString().replace('\\', '/'));
+        }
+    }
+
     /** The patient's packet of a computed plan, in the plan's language. */
     public String packet(PacketFacts facts) {
-        Wording wording = Wording.load(templates, facts.files().plan().language());
-        return packet(new PacketViews(facts, wording).view());
+        PacketViews views = new PacketViews(facts, wording(facts.files().plan().language()));
+        return views.stop()
+                .map(stop -> write("stop.ftlh", stop.layout().language(), stop))
+                .orElseGet(() -> packet(views.view()));
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
@@ -52,7 +78,7 @@ public final class PageWriter {
      * @throws TemplateFault if the template fails or takes too long
      */
     public String write(String template, String language, Record view) {
-        WordingMethods methods = new WordingMethods(Wording.load(templates, language));
+        WordingMethods methods = new WordingMethods(wording(language));
         Map<String, Object> seen = Map.of(
                 "v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {

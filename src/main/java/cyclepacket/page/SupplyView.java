@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is at home, how long it lasts for sure, and when to call the pharmacy.
+ * What is at home, how long it lasts for sure, when to call the pharmacy, and what to order.
  *
- * @param other counts of needles, swabs and the like that the rest of the course takes
+ * @param orders what to order now, one row a size
+ * @param laterOrders what to order only if no trigger call has come by then
+ * @param other everything else that the rest of the course takes, each a sentence
  */
-public record SupplyView(List<Item> items, List<Other> other) {
+public record SupplyView(List<Item> items, List<Order> orders, List<Order> laterOrders, List<String> other) {
     public SupplyView {
         items = List.copyOf(items);
+        orders = List.copyOf(orders);
+        laterOrders = List.copyOf(laterOrders);
         other = List.copyOf(other);
     }
 
@@ -36,6 +40,10 @@ public record SupplyView(List<Item> items, List<Other> other) {
     /** A day and an hour; {@code late} is true when it is past, or no order can come in time any more. */
     public record CallBy(Optional<DayName> day, Optional<String> time, boolean late) {}
 
-    /** One kind of supply by the key of its word. */
-    public record Other(String key, String count) {}
+    /**
+     * One size to order.
+     *
+     * @param what the medicine, how many, and what one box or syringe holds
+     */
+    public record Order(String what, CallBy callBy) {}
 }

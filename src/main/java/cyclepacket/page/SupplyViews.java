@@ -2,6 +2,8 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.Draw;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.supply.Basket;
+import cyclepacket.supply.SupplyItem;
 import cyclepacket.supply.SupplyLine;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -11,8 +13,6 @@ import java.util.Optional;
 
 /** Makes the list of what is at home and when to call the pharmacy. */
 final class SupplyViews {
-    private static final int SWABS_AN_INJECTION = 2;
-
     private final PacketFacts facts;
     private final Words words;
 
@@ -22,7 +22,8 @@ final class SupplyViews {
     }
 
     SupplyView view() {
-        return new SupplyView(facts.supply().lines().stream().map(this::item).toList(), other());
+        return new SupplyView(
+                facts.supply().lines().stream().map(this::item).toList(), orders(), laterOrders(), other());
     }
 
     private SupplyView.Item item(SupplyLine line) {
@@ -33,7 +34,10 @@ final class SupplyViews {
                 pen ? cartridges(ledger) : syringes(ledger),
                 !line.isShort(),
                 line.covered().surelyUntil().map(words.clock()::day),
-                Optional.of(line).filter(SupplyLine::isShort).map(this::callBy));
+                Optional.of(line)
+                        .filter(SupplyLine::isToBuy)
+                        .map(SupplyLine::lastOrder)
+                        .map(this::callBy));
     }
 
     private List<String> cartridges(MedicineLedger ledger) {
@@ -54,37 +58,66 @@ final class SupplyViews {
                 words.fill(left == 1 ? "supply.syringe" : "supply.syringes", Map.of("count", Long.toString(left))));
     }
 
-    private SupplyView.CallBy callBy(SupplyLine line) {
-        Optional<ZonedDateTime> by = line.lastOrder()
-                .map(at -> at.withZoneSameInstant(facts.files().plan().patient().zone()));
-        boolean late = by.map(at -> at.toLocalDate().isBefore(facts.today())).orElse(true);
+    private SupplyView.CallBy callBy(Optional<ZonedDateTime> lastOrder) {
+        Optional<ZonedDateTime> by = lastOrder.map(
+                at -> at.withZoneSameInstant(facts.files().plan().patient().zone()));
+        boolean late =
+                lastOrder.map(at -> at.toLocalDate().isBefore(facts.today())).orElse(true);
         return new SupplyView.CallBy(
                 by.map(at -> words.clock().day(at.toLocalDate())),
                 by.map(at -> words.clock().time(at.toLocalTime())),
                 late);
     }
 
-    private List<SupplyView.Other> other() {
-        int needles =
-                facts.supply().lines().stream().mapToInt(SupplyLine::needles).sum();
-        int spare = facts.files().clinic().rules().spareNeedles();
-        long pens = facts.supply().lines().stream()
-                .filter(line -> line.needles() > 0)
-                .count();
-        long syringes = facts.ledger().medicines().stream()
-                .filter(ledger -> ledger.medicine().device().pen().isEmpty())
-                .flatMap(ledger -> ledger.draws().stream())
-                .filter(draw -> !draw.isRecorded())
-                .count();
-        long injections = needles - pens * spare + syringes;
-        List<SupplyView.Other> other = new ArrayList<>();
-        if (needles > 0) {
-            other.add(new SupplyView.Other("needles", Integer.toString(needles)));
+    private List<SupplyView.Order> orders() {
+        List<SupplyView.Order> orders = new ArrayList<>();
+        for (SupplyLine line : facts.supply().lines()) {
+            line.toOrderNow().ifPresent(basket -> add(orders, line, basket, line.lastOrder()));
         }
-        if (MedicineViews.usesAlcohol(facts) && injections > 0) {
-            other.add(new SupplyView.Other("swabs", Long.toString(SWABS_AN_INJECTION * injections)));
+        return orders;
+    }
+
+    private List<SupplyView.Order> laterOrders() {
+        List<SupplyView.Order> orders = new ArrayList<>();
+        for (SupplyLine line : facts.supply().lines()) {
+            line.toOrderLater().forEach(stage -> add(orders, line, stage.basket(), stage.lastOrder()));
         }
-        other.add(new SupplyView.Other("sharps", "1"));
-        return other;
+        return orders;
+    }
+
+    private void add(List<SupplyView.Order> orders, SupplyLine line, Basket basket, Optional<ZonedDateTime> lastOrder) {
+        boolean isPen = line.medicine().device().pen().isPresent();
+        for (Basket.Line size : basket.lines()) {
+            String key =
+                    (isPen ? "supply.order.cartridge" : "supply.order.syringe") + (size.count() == 1 ? ".one" : "");
+            String what = words.fill(
+                    key,
+                    Map.of(
+                            "medicine", line.medicine().name(),
+                            "count", Integer.toString(size.count()),
+                            "size", words.amounts().amount(size.size().label())));
+            orders.add(new SupplyView.Order(what, callBy(lastOrder)));
+        }
+    }
+
+    private List<String> other() {
+        return facts.supply().items().stream().map(this::sentence).toList();
+    }
+
+    private String sentence(SupplyItem item) {
+        String key = "supply.other." + item.kind().key() + (item.count() == 1 ? ".one" : "");
+        String have = words.fill(key, Map.of("count", Integer.toString(item.count())));
+        if (item.boxes().isPresent()) {
+            int boxes = item.boxes().get();
+            return have + " "
+                    + words.fill(
+                            boxes == 1 ? "supply.other.box" : "supply.other.boxes",
+                            Map.of(
+                                    "boxes", Integer.toString(boxes),
+                                    "holds", Integer.toString(item.boxOf().orElseThrow())));
+        }
+        return item.size()
+                .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", size)))
+                .orElse(have);
     }
 }

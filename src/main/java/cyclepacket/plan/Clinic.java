@@ -12,6 +12,7 @@ import java.util.Set;
  * @param country two letters; chooses date style and paper
  * @param emergency the emergency number
  * @param closed days without clinic hours besides Saturdays and Sundays
+ * @param supplies what it says about odds, boxes and containers
  */
 public record Clinic(
         String name,
@@ -24,7 +25,8 @@ public record Clinic(
         Set<LocalDate> closed,
         HouseRules rules,
         Pharmacy pharmacy,
-        Approval approved) {
+        Approval approved,
+        SupplyRules supplies) {
     public Clinic {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(zone, "zone");
@@ -37,6 +39,23 @@ public record Clinic(
         Objects.requireNonNull(rules, "rules");
         Objects.requireNonNull(pharmacy, "pharmacy");
         Objects.requireNonNull(approved, "approved");
+        Objects.requireNonNull(supplies, "supplies");
+    }
+
+    /** A clinic that writes nothing about its supplies. */
+    public Clinic(
+            String name,
+            ZoneId zone,
+            String currency,
+            String country,
+            Phone day,
+            Phone night,
+            String emergency,
+            Set<LocalDate> closed,
+            HouseRules rules,
+            Pharmacy pharmacy,
+            Approval approved) {
+        this(name, zone, currency, country, day, night, emergency, closed, rules, pharmacy, approved, SupplyRules.NONE);
     }
 
     /** A number to call and when somebody answers it. */

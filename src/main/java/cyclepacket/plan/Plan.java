@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param anchors planned days; a plan, not an instruction
  * @param called what was told to the patient on the phone, oldest first
  * @param times the clock time of each named time, in the patient's zone
+ * @param revised what every issue after the first changed, oldest first
  */
 public record Plan(
         String id,
@@ -42,7 +44,8 @@ public record Plan(
         List<RecordLine> record,
         List<Override> overrides,
         Prepared prepared,
-        Optional<Countersigned> countersigned) {
+        Optional<Countersigned> countersigned,
+        List<Revision> revised) {
     public Plan {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(replaces, "replaces");
@@ -62,6 +65,7 @@ public record Plan(
         overrides = List.copyOf(overrides);
         Objects.requireNonNull(prepared, "prepared");
         Objects.requireNonNull(countersigned, "countersigned");
+        revised = List.copyOf(revised);
         if (issue < 1 || issue > 999) {
             throw new Refusal("an issue is from 1 to 999", "count the issues of this plan from 1");
         }
@@ -71,6 +75,77 @@ public record Plan(
         if (!id.matches("[A-Za-z0-9][A-Za-z0-9-]{0,39}")) {
             throw new Refusal("a plan id is letters, digits and hyphens, at most 40", "write for example SM-04417");
         }
+    }
+
+    /** The same plan with this anchor on this day, whatever the file says of it. */
+    public Plan withAnchor(Anchor anchor, Moment day) {
+        Map<Anchor, Moment> dated = new LinkedHashMap<>(anchors);
+        dated.put(anchor, day);
+        return new Plan(
+                id,
+                issue,
+                replaces,
+                patient,
+                language,
+                paper,
+                textSize,
+                avoid,
+                order,
+                protocol,
+                dated,
+                called,
+                times,
+                doses,
+                onHand,
+                record,
+                overrides,
+                prepared,
+                countersigned,
+                revised);
+    }
+
+    /** A plan that no later issue changed. */
+    public Plan(
+            String id,
+            int issue,
+            Optional<Integer> replaces,
+            Patient patient,
+            String language,
+            Paper paper,
+            TextSize textSize,
+            List<String> avoid,
+            Order order,
+            String protocol,
+            Map<Anchor, Moment> anchors,
+            List<Call> called,
+            Map<String, LocalTime> times,
+            Map<String, List<DoseLine>> doses,
+            Map<String, List<Stock>> onHand,
+            List<RecordLine> record,
+            List<Override> overrides,
+            Prepared prepared,
+            Optional<Countersigned> countersigned) {
+        this(
+                id,
+                issue,
+                replaces,
+                patient,
+                language,
+                paper,
+                textSize,
+                avoid,
+                order,
+                protocol,
+                anchors,
+                called,
+                times,
+                doses,
+                onHand,
+                record,
+                overrides,
+                prepared,
+                countersigned,
+                List.of());
     }
 
     /** Paper the packet is printed on. */
@@ -150,6 +225,9 @@ public record Plan(
      * @param count how many alike, 1 to 200
      * @param opened when it was opened, for a container in use before this plan
      * @param used how much was taken from it before this plan
+     * @param received the day it came, for one that came after the first issue
+     * @param discarded the day it was thrown away; it keeps its number, and nothing is taken from it any more
+     * @param reason why it was thrown away
      */
     public record Stock(
             Dose size,
@@ -157,16 +235,36 @@ public record Plan(
             Optional<String> lot,
             Optional<LocalDate> expires,
             Optional<LocalDate> opened,
-            Optional<Dose> used) {
+            Optional<Dose> used,
+            Optional<LocalDate> received,
+            Optional<LocalDate> discarded,
+            Optional<String> reason) {
         public Stock {
             Objects.requireNonNull(size, "size");
             Objects.requireNonNull(lot, "lot");
             Objects.requireNonNull(expires, "expires");
             Objects.requireNonNull(opened, "opened");
             Objects.requireNonNull(used, "used");
+            Objects.requireNonNull(received, "received");
+            Objects.requireNonNull(discarded, "discarded");
+            Objects.requireNonNull(reason, "reason");
+            if (discarded.isPresent() && reason.isEmpty()) {
+                throw new Refusal("a container was thrown away and nobody says why", "write reason: beside it");
+            }
             if (count < 1 || count > 200) {
                 throw new Refusal("a count is from 1 to 200", "leave the line out when there is none");
             }
+        }
+
+        /** Containers that were there at the first issue and still are. */
+        public Stock(
+                Dose size,
+                int count,
+                Optional<String> lot,
+                Optional<LocalDate> expires,
+                Optional<LocalDate> opened,
+                Optional<Dose> used) {
+            this(size, count, lot, expires, opened, used, Optional.empty(), Optional.empty(), Optional.empty());
         }
     }
 

@@ -30,6 +30,11 @@ public record PlanFiles(
         medicineFiles = InFileOrder.copyOf(medicineFiles);
     }
 
+    /** The same files with another plan. */
+    public PlanFiles withPlan(Plan other) {
+        return new PlanFiles(other, clinic, protocol, medicines, planFile, clinicFile, protocolFile, medicineFiles);
+    }
+
     public Optional<Medicine> medicine(String id) {
         return Optional.ofNullable(medicines.get(id));
     }

@@ -3,6 +3,7 @@ package cyclepacket.plan;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.Refusal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,6 +24,9 @@ import java.util.Optional;
  * @param inQuestion the line says something that cannot be true and is kept as it was told
  * @param reason why an impossible line is accepted
  * @param by who accepted it
+ * @param at when it was really given, for a late dose; it still belongs to its evening
+ * @param insteadOf the medicine that was due, when this one was taken by mistake
+ * @param loaded the number of the container that was loaded on this evening
  */
 public record RecordLine(
         LocalDate date,
@@ -36,7 +40,10 @@ public record RecordLine(
         Optional<Dose> lost,
         boolean inQuestion,
         Optional<String> reason,
-        Optional<String> by) {
+        Optional<String> by,
+        Optional<LocalDateTime> at,
+        Optional<String> insteadOf,
+        Optional<Integer> loaded) {
     public RecordLine {
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(medicine, "medicine");
@@ -47,9 +54,53 @@ public record RecordLine(
         Objects.requireNonNull(lost, "lost");
         Objects.requireNonNull(reason, "reason");
         Objects.requireNonNull(by, "by");
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(insteadOf, "insteadOf");
+        Objects.requireNonNull(loaded, "loaded");
         if (setting < 1 || setting > 20) {
             throw new Refusal("a setting is from 1 to 20", "count the injections of that evening from 1");
         }
+    }
+
+    /** A line as most are: given on its evening, from the container in use. */
+    public RecordLine(
+            LocalDate date,
+            String medicine,
+            int setting,
+            Optional<Dose> dialled,
+            Given given,
+            List<Dose> windows,
+            Optional<Plunger> plunger,
+            boolean readBack,
+            Optional<Dose> lost,
+            boolean inQuestion,
+            Optional<String> reason,
+            Optional<String> by) {
+        this(
+                date,
+                medicine,
+                setting,
+                dialled,
+                given,
+                windows,
+                plunger,
+                readBack,
+                lost,
+                inQuestion,
+                reason,
+                by,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** A line that only says that a container was loaded, with no injection. */
+    public boolean isLoadOnly() {
+        return loaded.isPresent()
+                && given instanceof Given.NotWritten
+                && windows.isEmpty()
+                && dialled.isEmpty()
+                && lost.isEmpty();
     }
 
     /** Whether somebody wrote why this line stands although it looks impossible. */

@@ -15,8 +15,8 @@ final class MedicineNotAtHomeRule extends Rule {
         return plan.protocol().rows().stream()
                 .map(Protocol.Row::medicine)
                 .distinct()
-                .filter(medicine ->
-                        plan.plan().onHand().getOrDefault(medicine, List.of()).isEmpty())
+                .filter(medicine -> plan.plan().onHand().getOrDefault(medicine, List.of()).stream()
+                        .noneMatch(stock -> stock.discarded().isEmpty()))
                 // A medicine with dated doses is short by the count of its supply, which says so with dates.
                 .filter(medicine -> plan.course().dosesOf(medicine).isEmpty())
                 .map(medicine -> warn(

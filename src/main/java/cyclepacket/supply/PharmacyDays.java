@@ -8,6 +8,8 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** The pharmacy's calendar: when it works, when it ships, and the last hour at which an order still comes in time. */
 public record PharmacyDays(Pharmacy pharmacy, ZoneId zone) {
@@ -26,34 +28,38 @@ public record PharmacyDays(Pharmacy pharmacy, ZoneId zone) {
                 && !pharmacy.closed().contains(day);
     }
 
-    private boolean ships(LocalDate day) {
+    /** Whether a parcel leaves on this day. */
+    public boolean ships(LocalDate day) {
         return pharmacy.ships().contains(day.getDayOfWeek())
                 && !pharmacy.closed().contains(day);
     }
 
-    /** The day a parcel arrives that leaves on {@code shipped}. */
-    LocalDate arrival(LocalDate shipped) {
-        LocalDate day = shipped;
-        for (int left = pharmacy.arrivesAfterWorkingDays(); left > 0; left--) {
-            day = nextWorkingDay(day);
-        }
-        return day;
+    /** Whether a parcel leaves on any of so many days. */
+    public boolean shipsWithin(LocalDate first, int days) {
+        return IntStream.range(0, days).mapToObj(first::plusDays).anyMatch(this::ships);
     }
 
-    private LocalDate nextWorkingDay(LocalDate day) {
-        LocalDate next = day.plusDays(1);
-        for (int tries = 0; !isWorkingDay(next) && tries < FARTHEST_DAYS; tries++) {
-            next = next.plusDays(1);
-        }
-        return next;
+    /** The day a parcel arrives that leaves on {@code shipped}; empty when no working day comes. */
+    Optional<LocalDate> arrival(LocalDate shipped) {
+        return workingDaysOn(shipped, pharmacy.arrivesAfterWorkingDays(), day -> day.plusDays(1));
     }
 
-    private LocalDate workingDayBefore(LocalDate day) {
-        LocalDate before = day.minusDays(1);
-        for (int tries = 0; !isWorkingDay(before) && tries < FARTHEST_DAYS; tries++) {
-            before = before.minusDays(1);
+    /** So many working days on from a day, in the direction of {@code step}; the day itself for none. */
+    private Optional<LocalDate> workingDaysOn(LocalDate from, int count, UnaryOperator<LocalDate> step) {
+        LocalDate day = from;
+        int left = count;
+        for (int tries = 0; left > 0; tries++) {
+            if (tries == FARTHEST_DAYS) {
+                return Optional.empty();
+            }
+            day = step.apply(day);
+            left -= isWorkingDay(day) ? 1 : 0;
         }
-        return before;
+        return Optional.of(day);
+    }
+
+    private Optional<LocalDate> workingDaysBefore(LocalDate day, int count) {
+        return workingDaysOn(day, count, later -> later.minusDays(1));
     }
 
     /**
@@ -69,22 +75,24 @@ public record PharmacyDays(Pharmacy pharmacy, ZoneId zone) {
                 && pharmacy.sameDayArrivalFrom()
                         .filter(from -> !injectionAt.isBefore(from))
                         .isPresent();
-        LocalDate deadline = sameDay ? needed : workingDayBefore(needed);
-        LocalDate ship = deadline;
-        for (int tries = 0; tries < FARTHEST_DAYS; tries++, ship = ship.minusDays(1)) {
-            if (ships(ship) && !arrival(ship).isAfter(deadline)) {
-                return Optional.of(
-                        beforeAuthorisation(ship).atTime(pharmacy.orderBy()).atZone(zone));
-            }
-        }
-        return Optional.empty();
+        Optional<LocalDate> deadline = sameDay ? Optional.of(needed) : workingDaysBefore(needed, 1);
+        return deadline.flatMap(this::lastShipping)
+                .flatMap(this::requestedOn)
+                .map(day -> day.atTime(pharmacy.orderBy()).atZone(zone));
     }
 
-    private LocalDate beforeAuthorisation(LocalDate ship) {
-        LocalDate day = ship;
-        for (int left = pharmacy.authorisationWorkingDays(); left > 0; left--) {
-            day = workingDayBefore(day);
-        }
-        return day;
+    /** Authorisation takes working days; a parcel that leaves on a free day must be authorised on the working day before. */
+    private Optional<LocalDate> requestedOn(LocalDate ship) {
+        int days = pharmacy.authorisationWorkingDays();
+        return days == 0 ? Optional.of(ship) : workingDaysBefore(ship, days + (isWorkingDay(ship) ? 0 : 1));
+    }
+
+    private Optional<LocalDate> lastShipping(LocalDate deadline) {
+        return IntStream.range(0, FARTHEST_DAYS)
+                .mapToObj(deadline::minusDays)
+                .filter(this::ships)
+                .filter(ship ->
+                        arrival(ship).filter(day -> !day.isAfter(deadline)).isPresent())
+                .findFirst();
     }
 }

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -40,7 +41,7 @@ class PressTest {
     void printsTheDemo() throws IOException {
         press = new Press(HOME);
         for (Path plan : press.examplePlans()) {
-            assertTrue(press.print(plan, out, false).written().isPresent(), plan.toString());
+            assertTrue(press.print(plan, out, false, Instant.EPOCH).written().isPresent(), plan.toString());
         }
     }
 
@@ -71,11 +72,14 @@ class PressTest {
     @ValueSource(ints = {1, 2, 3})
     void putsTwoIdentifiersOnEveryPageButTheDoor(int issue) throws IOException {
         List<String> pages = pages(issue, "packet.pdf");
-        for (int page = 0; page < pages.size(); page++) {
-            boolean isDoor = page == 1;
-            assertEquals(!isDoor, pages.get(page).contains("Wren Hollis"), "page " + (page + 1));
-            assertEquals(!isDoor, pages.get(page).contains("17 April 1990"), "page " + (page + 1));
-            assertEquals(!isDoor, pages.get(page).contains("SM-04417"), "page " + (page + 1));
+        List<String> anonymous =
+                pages.stream().filter(page -> !page.contains("SM-04417")).toList();
+        assertEquals(1, anonymous.size(), "the door page alone");
+        assertTrue(anonymous.get(0).contains("WH, issue " + issue), anonymous.get(0));
+        assertFalse(anonymous.get(0).contains("Wren Hollis"), anonymous.get(0));
+        for (String page : pages) {
+            boolean isDoor = page.equals(anonymous.get(0));
+            assertEquals(!isDoor, page.contains("Wren Hollis") && page.contains("17 April 1990"), page);
         }
         for (String page : pages(issue, "chart.pdf")) {
             assertTrue(page.contains("Wren Hollis") && page.contains("7730418"), page);
@@ -106,7 +110,7 @@ class PressTest {
         try (Press other = new Press(HOME)) {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
             TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-            other.print(PLANS.resolve("SM-04417-issue-3.yaml"), elsewhere, false);
+            other.print(PLANS.resolve("SM-04417-issue-3.yaml"), elsewhere, false, Instant.EPOCH);
         } finally {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
@@ -136,7 +140,7 @@ class PressTest {
         Files.createDirectories(blocked);
         Files.writeString(blocked.resolve("SM-04417"), "a file where the folder should be");
         Path plan = PLANS.resolve("SM-04417.yaml");
-        assertThrows(IOException.class, () -> press.print(plan, blocked, false));
+        assertThrows(IOException.class, () -> press.print(plan, blocked, false, Instant.EPOCH));
         try (Stream<Path> files = Files.walk(blocked)) {
             assertEquals(2, files.count());
         }
@@ -146,9 +150,9 @@ class PressTest {
     void replacesAnEarlierRunWhole() throws IOException {
         Path again = out.resolve("again");
         Path plan = PLANS.resolve("SM-04417.yaml");
-        press.print(plan, again, true);
-        press.print(plan, again, false);
-        try (Stream<Path> files = Files.walk(again)) {
+        press.print(plan, again, true, Instant.EPOCH);
+        press.print(plan, again, false, Instant.EPOCH);
+        try (Stream<Path> files = Files.walk(again.resolve("SM-04417/issue-1"))) {
             assertEquals(
                     List.of("chart.pdf", "packet.json", "packet.pdf"),
                     files.filter(Files::isRegularFile)
@@ -161,9 +165,15 @@ class PressTest {
     @Test
     void keepsAPageThatABrowserShowsAlone() throws IOException {
         Path kept = out.resolve("kept");
-        press.print(PLANS.resolve("SM-04417.yaml"), kept, true);
+        press.print(PLANS.resolve("SM-04417.yaml"), kept, true, Instant.EPOCH);
         String page = Files.readString(kept.resolve("SM-04417/issue-1/packet.xhtml"), StandardCharsets.UTF_8);
         assertTrue(page.contains("@font-face"));
+        String[] parts = page.split("<div class=\"part ");
+        assertTrue(parts.length > 8, "every part of the packet");
+        for (int part = 1; part < parts.length; part++) {
+            assertTrue(parts[part].contains("DRAFT"), "a draft is one on every part");
+            assertEquals(!parts[part].startsWith("door"), parts[part].contains("Wren Hollis"), parts[part]);
+        }
         assertFalse(page.contains("<link"), "no style sheet of its own file");
         assertFalse(page.contains("http:") && page.contains("src=\"http"), "nothing from a network");
     }

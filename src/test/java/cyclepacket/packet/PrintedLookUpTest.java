@@ -40,7 +40,7 @@ class PrintedLookUpTest {
     private List<Row> printedRows(Path plan) throws IOException {
         byte[] pdf;
         try (Press press = new Press(HOME)) {
-            Path packet = press.print(plan, folder.resolve("out"), false)
+            Path packet = press.print(plan, folder.resolve("out"), false, java.time.Instant.EPOCH)
                     .written()
                     .orElseThrow()
                     .folder();

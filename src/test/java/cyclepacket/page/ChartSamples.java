@@ -20,7 +20,7 @@ import java.util.List;
 final class ChartSamples {
     static final Path TEMPLATES = Path.of("templates");
     private static final PageWriter WRITER = new PageWriter(TEMPLATES);
-    private static final ChartCopy COPY = new ChartCopy(TEMPLATES, WRITER);
+    private static final ChartCopy COPY = new ChartCopy(WRITER);
     private static final Typesetter TYPESETTER = typesetter();
 
     private ChartSamples() {}

@@ -1,0 +1,38 @@
+package cyclepacket.cli;
+
+import cyclepacket.packet.BatchLine;
+import java.util.Locale;
+
+/** How far a print run is: a bar that is drawn over itself on a terminal, plain lines elsewhere. */
+final class Progress {
+    private static final int WIDTH = 40;
+
+    private final Terminal terminal;
+    private final int total;
+    private final boolean isBar;
+    private int done;
+
+    Progress(Terminal terminal, int total, boolean isBar) {
+        this.terminal = terminal;
+        this.total = total;
+        this.isBar = isBar;
+    }
+
+    void tell(BatchLine line) {
+        done++;
+        String state = line.state().name().toLowerCase(Locale.ROOT);
+        if (isBar) {
+            int full = total == 0 ? WIDTH : WIDTH * done / total;
+            terminal.err().print("\r[" + "#".repeat(full) + ".".repeat(WIDTH - full) + "] " + done + " of " + total);
+            terminal.err().flush();
+        } else {
+            terminal.say(done + " of " + total + "  " + state + "  " + line.file());
+        }
+    }
+
+    void close() {
+        if (isBar) {
+            terminal.say("");
+        }
+    }
+}

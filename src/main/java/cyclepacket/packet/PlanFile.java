@@ -1,0 +1,76 @@
+package cyclepacket.packet;
+
+import cyclepacket.intake.PlanEdit;
+import cyclepacket.quantity.Refusal;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Arrays;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.UnaryOperator;
+
+/** Changes a plan on the disk: whole or not at all, and only if it still holds what was read. */
+final class PlanFile {
+    /** A file lock holds between programs only; within this one the threads take turns. */
+    private static final ReentrantLock TURN = new ReentrantLock();
+
+    private PlanFile() {}
+
+    /**
+     * The text with one edit.
+     *
+     * @throws Unclear when the text has no place for it
+     */
+    static byte[] edited(byte[] plan, UnaryOperator<PlanEdit> edit) {
+        try {
+            return edit.apply(PlanEdit.of(plan)).bytes();
+        } catch (Refusal refused) {
+            throw new Unclear(refused.getMessage() + "; " + refused.mend() + ". Nothing was written.");
+        }
+    }
+
+    /** @throws ChangedMeanwhile when the file no longer holds {@code before} */
+    static void replace(Path plan, byte[] before, byte[] after) throws IOException {
+        Path real = plan.toRealPath();
+        TURN.lock();
+        try (FileChannel own = FileChannel.open(real, StandardOpenOption.WRITE);
+                FileLock lock = own.lock()) {
+            // Another program may have moved a new file into place while this one waited for the old one.
+            if (!lock.isValid() || !Arrays.equals(Files.readAllBytes(real), before)) {
+                throw new ChangedMeanwhile(plan);
+            }
+            moveIntoPlace(real, after);
+        } finally {
+            TURN.unlock();
+        }
+    }
+
+    private static void moveIntoPlace(Path real, byte[] after) throws IOException {
+        Path beside = Files.createTempFile(real.getParent(), ".changing-", ".yaml");
+        try {
+            try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
+                channel.write(ByteBuffer.wrap(after));
+                channel.force(true);
+            }
+            copyRights(real, beside);
+            Files.move(beside, real, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static void copyRights(Path from, Path to) throws IOException {
+        PosixFileAttributeView view =
+                Files.getFileAttributeView(from, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        if (view != null) {
+            Files.setPosixFilePermissions(to, view.readAttributes().permissions());
+        }
+    }
+}

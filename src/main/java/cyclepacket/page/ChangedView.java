@@ -1,0 +1,43 @@
+package cyclepacket.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What changed since the issue that is thrown away.
+ *
+ * @param issue the number of the replaced issue
+ * @param date the day it was prepared, where that is known
+ * @param known whether its stored plan was found
+ * @param rows every day from the day of preparing on that is different
+ * @param swaps products that were swapped by this issue
+ */
+public record ChangedView(String issue, Optional<String> date, boolean known, List<Row> rows, List<Swap> swaps) {
+    public ChangedView {
+        rows = List.copyOf(rows);
+        swaps = List.copyOf(swaps);
+    }
+
+    /** One day, before and now: one text for each medicine that differs. */
+    public record Row(DayName day, List<Line> before, List<Line> after) {
+        public Row {
+            before = List.copyOf(before);
+            after = List.copyOf(after);
+        }
+    }
+
+    /**
+     * One medicine of one day.
+     *
+     * @param text what to take and when
+     * @param notes what it says of new cartridges
+     */
+    public record Line(String medicine, String text, List<String> notes) {
+        public Line {
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /** One product in place of another. */
+    public record Swap(String before, String after) {}
+}

@@ -1,0 +1,187 @@
+package cyclepacket.page;
+
+import cyclepacket.course.DatedDose;
+import cyclepacket.ledger.DayChange;
+import cyclepacket.ledger.Evening;
+import cyclepacket.ledger.LedgerDay;
+import cyclepacket.ledger.Marks;
+import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Device.CartridgePen;
+import cyclepacket.plan.Device.Window;
+import cyclepacket.plan.Medicine;
+import cyclepacket.plan.Revision;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Compares two issues as a patient reads them: medicine, amount, time, new-cartridge evening and the numbers it may show. */
+final class ChangedViews {
+    private final PacketFacts now;
+    private final Words words;
+
+    ChangedViews(PacketFacts now, Words words) {
+        this.now = now;
+        this.words = words;
+    }
+
+    /** Empty for an issue that replaces none. */
+    Optional<ChangedView> view() {
+        return now.files()
+                .plan()
+                .replaces()
+                .map(issue -> new ChangedView(
+                        Integer.toString(issue),
+                        now.replacedOn().map(words.clock()::date),
+                        now.earlier().isPresent(),
+                        now.earlier().map(earlier -> rows(earlier, now.today())).orElse(List.of()),
+                        swaps()));
+    }
+
+    /** Every day from {@code first} on that differs. */
+    List<ChangedView.Row> rows(PacketFacts earlier, LocalDate first) {
+        Map<LocalDate, Map<String, ChangedView.Line>> before = new Reading(earlier).days();
+        Map<LocalDate, Map<String, ChangedView.Line>> after = new Reading(now).days();
+        TreeSet<LocalDate> dates = new TreeSet<>(before.keySet());
+        dates.addAll(after.keySet());
+        return dates.stream()
+                .filter(date -> !date.isBefore(first))
+                .map(date -> row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private Optional<ChangedView.Row> row(
+            LocalDate date, Map<String, ChangedView.Line> before, Map<String, ChangedView.Line> after) {
+        TreeSet<String> medicines = new TreeSet<>(before.keySet());
+        medicines.addAll(after.keySet());
+        List<ChangedView.Line> old = new ArrayList<>();
+        List<ChangedView.Line> own = new ArrayList<>();
+        for (String medicine : medicines) {
+            if (!Objects.equals(before.get(medicine), after.get(medicine))) {
+                old.add(before.getOrDefault(medicine, nothing(after.get(medicine))));
+                own.add(after.getOrDefault(medicine, nothing(before.get(medicine))));
+            }
+        }
+        return old.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ChangedView.Row(words.clock().day(date), old, own));
+    }
+
+    private ChangedView.Line nothing(ChangedView.Line other) {
+        return new ChangedView.Line(other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
+    }
+
+    private List<ChangedView.Swap> swaps() {
+        return now.files().plan().revised().stream()
+                .filter(line -> line.what() == Revision.What.SWAP
+                        && line.issue() == now.files().plan().issue())
+                .map(line -> new ChangedView.Swap(
+                        name(line.of().orElseThrow()), name(line.now().orElseThrow())))
+                .toList();
+    }
+
+    private String name(String medicine) {
+        return now.files().medicine(medicine).map(Medicine::name).orElse(medicine);
+    }
+
+    /** One issue as it reads, by day and medicine. */
+    private final class Reading {
+        private final PacketFacts facts;
+        private final Map<LocalDate, Map<String, ChangedView.Line>> days = new TreeMap<>();
+
+        private Reading(PacketFacts facts) {
+            this.facts = facts;
+        }
+
+        private Map<LocalDate, Map<String, ChangedView.Line>> days() {
+            facts.daily()
+                    .forEach(ledger -> ledger.days()
+                            .forEach(day -> add(
+                                    day.evening().date(),
+                                    ledger.medicine(),
+                                    new ChangedView.Line(
+                                            ledger.medicine().name(),
+                                            text(day.evening(), ledger.medicine()),
+                                            notes(ledger, day)))));
+            if (facts.course().isTriggerCalled()) {
+                facts.exact().forEach(this::exact);
+            }
+            return days;
+        }
+
+        private void add(LocalDate date, Medicine medicine, ChangedView.Line line) {
+            days.computeIfAbsent(date, day -> new TreeMap<>()).put(medicine.id(), line);
+        }
+
+        private void exact(DatedDose dose) {
+            Medicine medicine = facts.files().medicine(dose.medicine()).orElseThrow();
+            String text = words.fill(
+                    "changed.exactly",
+                    Map.of(
+                            "amount", words.amounts().amount(dose.amount()),
+                            "time", words.clock().time(dose.at().toLocalTime())));
+            add(dose.at().toLocalDate(), medicine, new ChangedView.Line(medicine.name(), text, List.of()));
+        }
+
+        private String text(Evening evening, Medicine medicine) {
+            if (!evening.isToCome()) {
+                return evening.given()
+                        .filter(given -> !given.isZero())
+                        .map(given -> words.fill(
+                                "changed.given",
+                                Map.of("amount", words.amounts().amount(given))))
+                        .orElse(words.text("changed.not-given"));
+            }
+            if (evening.isHeld()) {
+                return words.text("changed.held");
+            }
+            if (evening.state() == Evening.State.PROVISIONAL) {
+                return words.text("changed.wait");
+            }
+            List<String> amounts = Boxes.of(evening, medicine, words).stream()
+                    .flatMap(box -> box.text().stream())
+                    .toList();
+            String amount = String.join(" " + words.text("then") + " ", amounts);
+            return evening.at()
+                    .map(ZonedDateTime::toLocalTime)
+                    .map(words.clock()::time)
+                    .map(time -> words.fill("changed.take", Map.of("amount", amount, "time", time)))
+                    .orElse(amount);
+        }
+
+        private List<String> notes(MedicineLedger ledger, LedgerDay day) {
+            List<String> notes = new ArrayList<>();
+            if (!day.evening().isToCome()) {
+                return notes;
+            }
+            ChangeViews.of(ledger, day, words)
+                    .forEach(change -> notes.add(words.fill(
+                            "changed.end." + change.kind() + (change.box().isPresent() ? "" : ".none"),
+                            Map.of("box", change.box().orElse("")))));
+            ledger.medicine()
+                    .device()
+                    .pen()
+                    .ifPresent(pen -> day.changes().stream()
+                            .filter(change -> !change.isRead())
+                            .flatMap(change -> range(change, pen).stream())
+                            .distinct()
+                            .forEach(notes::add));
+            return notes;
+        }
+
+        private Optional<String> range(DayChange change, CartridgePen pen) {
+            Marks marks = new Marks(pen.dial(), facts.files().clinic().rules());
+            String key = pen.window() == Window.OWED ? "changed.range.owed" : "changed.range.left";
+            return change.owed()
+                    .flatMap(marks::printed)
+                    .map(range ->
+                            words.fill(key, Map.of("range", words.amounts().range(range))));
+        }
+    }
+}

@@ -1,0 +1,274 @@
+package cyclepacket.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.intake.Said;
+import cyclepacket.pdf.Typesetter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReviseCommandTest {
+    private static final String BY = "T. Okonjo (invented)";
+
+    @TempDir
+    Path folder;
+
+    private Path plans;
+    private Path plan;
+    private Path out;
+
+    @BeforeEach
+    void copies() throws IOException {
+        plans = TypedRun.copyOfPlans(folder);
+        plan = plans.resolve("SM-04417.yaml");
+        out = folder.resolve("out");
+    }
+
+    private TypedRun record(String medicine, String evening, String... facts) {
+        List<String> words =
+                new ArrayList<>(List.of("record", plan.toString(), "--medicine", medicine, "--evening", evening));
+        words.addAll(List.of(facts));
+        TypedRun run = TypedRun.of(words.toArray(String[]::new));
+        assertEquals(0, run.exit(), run.err());
+        return run;
+    }
+
+    private TypedRun revise(String order, String on, String... changes) {
+        return answering("", order, on, changes);
+    }
+
+    private TypedRun answering(String answer, String order, String on, String... changes) {
+        List<String> words = new ArrayList<>(List.of("revise", plan.toString(), "--order", order, "--by", BY));
+        words.addAll(List.of("--to", "the patient", "--on", on, "--read-back", "--out", out.toString()));
+        words.addAll(List.of(changes));
+        return TypedRun.answering(answer, words.toArray(String[]::new));
+    }
+
+    private void livesToTheFirstScan() {
+        for (String evening : List.of("2027-03-05", "2027-03-06", "2027-03-07")) {
+            record("fsh-pen", evening, "--given", "187.5", "--window", "0");
+        }
+        record("fsh-pen", "2027-03-08", "--given", "187.5", "--window", "87.5", "--plunger", "end", "--read-back");
+    }
+
+    /** What the plan says, but for the keys that only a command writes. */
+    private static String said(Path file) throws IOException {
+        return Said.of(Files.readAllBytes(file), "revised", "countersigned").replaceAll(",\"received\":\"[^\"]*\"", "");
+    }
+
+    @Test
+    void makesTheDemosIssuesTwoAndThreeByCommandsAlone() throws IOException {
+        livesToTheFirstScan();
+        TypedRun second = revise(
+                "ORD-1192",
+                "2027-03-09",
+                "--dose",
+                "fsh-pen=212.5@2027-03-09",
+                "--anchor",
+                "R=2027-03-15T08:30",
+                "--yes");
+        assertEquals(0, second.exit(), second.err());
+        assertTrue(second.out().contains("now    follitropin: 212.5 units at 8:30 p.m. (20:30)."), second.out());
+        assertEquals(said(plans.resolve("SM-04417-issue-2.yaml")), said(plan));
+        for (String evening : List.of("2027-03-09", "2027-03-10", "2027-03-11")) {
+            record("fsh-pen", evening, "--given", "212.5", "--window", "0");
+        }
+        for (String evening : List.of("2027-03-10", "2027-03-11")) {
+            record("antagonist-syringe", evening, "--given", "0.25");
+        }
+        record("fsh-pen", "2027-03-12", "--received", "300", "--lot", "FA-2388", "--expires", "2028-04-30");
+        TypedRun third = revise("ORD-1201", "2027-03-12", "--call", "T=2027-03-13T19:30", "--yes");
+        assertEquals(0, third.exit(), third.err());
+        assertEquals(
+                said(plans.resolve("SM-04417-issue-3.yaml")).replaceAll("\"fsh-pen\".*", ""),
+                said(plan).replaceAll("\"fsh-pen\".*", ""));
+        assertEquals(sortedFields(plans.resolve("SM-04417-issue-3.yaml")), sortedFields(plan));
+    }
+
+    /** Medicines of one evening may be recorded in either order. */
+    private static List<String> sortedFields(Path file) throws IOException {
+        return List.of(said(file).split("\\},\\{|\\[\\{|\\}\\]")).stream()
+                .sorted()
+                .toList();
+    }
+
+    @Test
+    void writesNothingWithoutAYes() throws IOException {
+        livesToTheFirstScan();
+        String before = Files.readString(plan);
+        assertEquals(
+                1,
+                answering("no\n", "ORD-2", "2027-03-09", "--dose", "fsh-pen=200@2027-03-09")
+                        .exit());
+        assertEquals(
+                1,
+                answering("", "ORD-2", "2027-03-09", "--dose", "fsh-pen=200@2027-03-09")
+                        .exit());
+        assertEquals(before, Files.readString(plan));
+        assertEquals(
+                0,
+                answering("yes\n", "ORD-2", "2027-03-09", "--dose", "fsh-pen=200@2027-03-09")
+                        .exit());
+        assertTrue(Files.readString(plan).contains("issue: 2\nreplaces: 1\n"));
+    }
+
+    @Test
+    void refusesADoseThatNoDialHasAndEveningsThatNobodyTold() throws IOException {
+        String before = Files.readString(plan);
+        TypedRun untold = revise("ORD-2", "2027-03-09", "--dose", "fsh-pen=200@2027-03-09", "--yes");
+        assertEquals(1, untold.exit());
+        assertTrue(untold.err().contains("[RECORD-GAP]"), untold.err());
+        assertEquals(before, Files.readString(plan));
+        livesToTheFirstScan();
+        String told = Files.readString(plan);
+        TypedRun off = revise("ORD-2", "2027-03-09", "--dose", "fsh-pen=190@2027-03-09", "--yes");
+        assertEquals(1, off.exit());
+        assertTrue(off.err().contains("[DOSE-OFF-DIAL]"), off.err());
+        assertEquals(
+                2, revise("ORD-2", "2027-03-09", "--dose", "fsh-pen", "--yes").exit());
+        assertEquals(
+                2,
+                revise("ORD-2", "2027-03-09", "--hour", "noon=12:00@2027-03-09", "--yes")
+                        .exit());
+        assertEquals(
+                2,
+                revise("ORD-2", "2027-03-09", "--hold", "no-pen@2027-03-09", "--yes")
+                        .exit());
+        assertEquals(told, Files.readString(plan));
+    }
+
+    @Test
+    void letsCountersignAndOverridesLapse() throws IOException {
+        plan = plans.resolve("SM-04417-issue-3.yaml");
+        String text = Files.readString(plan);
+        Files.writeString(
+                plan,
+                text.replace(
+                        "overrides: []",
+                        "overrides:\n  - {code: X, place: /a, reason: seen, by: A. Nurse}  # looked at\n"));
+        TypedRun run = revise("ORD-1202", "2027-03-12", "--hour", "evening=21:00@2027-03-12", "--yes");
+        assertEquals(0, run.exit(), run.err());
+        String now = Files.readString(plan);
+        assertFalse(now.contains("countersigned"), now);
+        assertTrue(now.contains("overrides: []\n"), now);
+        assertTrue(run.out().contains("9:00 p.m. (21:00)"), run.out());
+        assertEquals(text.lines().findFirst(), now.lines().findFirst());
+    }
+
+    @Test
+    void holdsStartsAndStopsAMedicine() throws IOException {
+        livesToTheFirstScan();
+        TypedRun run = revise(
+                "ORD-2",
+                "2027-03-09",
+                "--anchor",
+                "R=2027-03-15T08:30",
+                "--hold",
+                "fsh-pen@2027-03-09",
+                "--start",
+                "antagonist-syringe@2027-03-11",
+                "--yes");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.out().contains("now    follitropin: NO INJECTION."), run.out());
+        TypedRun ledger = TypedRun.of("ledger", plan.toString(), "--csv");
+        assertTrue(ledger.out().contains("fsh-pen,units,2027-03-09,S5,0,planned"), ledger.out());
+        assertFalse(ledger.out().contains("antagonist-syringe,mg,2027-03-10"), ledger.out());
+        assertTrue(ledger.out().contains("antagonist-syringe,mg,2027-03-11"), ledger.out());
+    }
+
+    @Test
+    void endsACycleOnOnePage() throws IOException {
+        livesToTheFirstScan();
+        TypedRun run = revise("ORD-2", "2027-03-09", "--cancel", "2027-03-09", "--yes");
+        assertEquals(0, run.exit(), run.err());
+        TypedRun packet = TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertEquals(0, packet.exit(), packet.err());
+        List<String> pages = Typesetter.pageTexts(Files.readAllBytes(out.resolve("SM-04417/issue-2/packet.pdf")));
+        assertEquals(1, pages.size());
+        String page = pages.get(0).replace('\u00a0', ' ');
+        assertTrue(page.contains("STOP. Take no more injections."), page);
+        assertTrue(page.contains("REPLACES all other pages"), page);
+        assertTrue(page.contains("until Tuesday 23 March"), page);
+    }
+
+    @Test
+    void swapsAProductAndSaysWhatMustBeTaughtAgain() throws IOException {
+        livesToTheFirstScan();
+        Path medicines = folder.resolve("plans/medicines");
+        Files.writeString(
+                medicines.resolve("other-pen.yaml"),
+                Files.readString(medicines.resolve("fsh-pen.yaml"))
+                        .replace("medicine: fsh-pen", "medicine: other-pen")
+                        .replace("name: follitropin", "name: follitropin delta")
+                        .replace("door-name: evening pen", "door-name: new pen"));
+        Path clinic = folder.resolve("plans/clinic.yaml");
+        Files.writeString(
+                clinic,
+                Files.readString(clinic)
+                        .replace("    fsh-pen: Call", "    other-pen: Call us first.\n    fsh-pen: Call"));
+        record("other-pen", "2027-03-09", "--received", "900", "--expires", "2028-04-30");
+        TypedRun run = revise(
+                "ORD-2",
+                "2027-03-09",
+                "--anchor",
+                "R=2027-03-15T08:30",
+                "--swap",
+                "fsh-pen=other-pen@2027-03-09",
+                "--dose",
+                "other-pen=212.5@2027-03-09",
+                "--yes");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.out().contains("The teach-back of fsh-pen is void."), run.out());
+        assertTrue(run.out().contains("Teach again with other-pen"), run.out());
+        assertTrue(run.out().contains("now    follitropin delta: 212.5 units"), run.out());
+        String ledger = TypedRun.of("ledger", plan.toString(), "--csv").out();
+        assertFalse(ledger.contains("fsh-pen,units,2027-03-09"), ledger);
+        assertTrue(ledger.contains("other-pen,units,2027-03-09"), ledger);
+    }
+
+    @Test
+    void letsOneOfTwoWinAndTellsTheOther() throws Exception {
+        livesToTheFirstScan();
+        ExecutorService two = Executors.newFixedThreadPool(2);
+        Callable<TypedRun> one = () -> revise("ORD-2", "2027-03-09", "--dose", "fsh-pen=200@2027-03-09", "--yes");
+        Callable<TypedRun> other = () -> revise("ORD-3", "2027-03-09", "--dose", "fsh-pen=225@2027-03-09", "--yes");
+        List<TypedRun> runs = new ArrayList<>();
+        for (Future<TypedRun> run : two.invokeAll(List.of(one, other))) {
+            runs.add(run.get());
+        }
+        two.shutdown();
+        String now = Files.readString(plan);
+        // Either both read the same issue and one is told, or the second one starts from what the first one wrote.
+        long told = runs.stream()
+                .filter(run -> run.exit() == 1 && run.err().contains("Somebody else changed"))
+                .count();
+        assertEquals(told == 1, now.contains("issue: 2\n"), now);
+        assertEquals(told == 0, now.contains("issue: 3\n"), now);
+    }
+
+    @Test
+    void replacesTheIssueThatIsOnTheDoor() throws IOException {
+        plan = plans.resolve("SM-04417-issue-3.yaml");
+        assertEquals(
+                0,
+                TypedRun.of("packet", plan.toString(), "--out", out.toString()).exit());
+        assertEquals(
+                0,
+                revise("ORD-4", "2027-03-12", "--hour", "evening=21:00@2027-03-12", "--yes")
+                        .exit());
+        TypedRun again = revise("ORD-5", "2027-03-12", "--hour", "evening=21:15@2027-03-12", "--yes");
+        assertTrue(again.out().contains("Written: issue 5, replaces issue 3."), again.out());
+    }
+}
