@@ -96,7 +96,7 @@ final class ChartRules {
                 .add("needles", Integer.toString(rules.spareNeedles()))
                 .add("swab", words.text("swab." + lower(rules.swabSkin())))
                 .add("thresholds", pairs(rules.callThresholds()))
-                .add("missed", pairs(rules.missed()));
+                .add("missed", pairs(ofThisPlan(rules.missed())));
         return facts.add("off-table", offTable(rules)).build();
     }
 
@@ -121,6 +121,13 @@ final class ChartRules {
     static String hours(Duration lead) {
         String hours = lead.toHours() + "" + NO_BREAK + "hours";
         return lead.toMinutesPart() == 0 ? hours : hours + " " + lead.toMinutesPart() + NO_BREAK + "minutes";
+    }
+
+    /** A clinic file has a line for every product; this copy shows those that this plan uses. */
+    private Map<String, String> ofThisPlan(Map<String, String> byMedicine) {
+        Map<String, String> own = new TreeMap<>(byMedicine);
+        own.keySet().retainAll(source.files().medicines().keySet());
+        return own;
     }
 
     private String pairs(Map<String, String> pairs) {
