@@ -44,7 +44,8 @@ class SafetyCheckTest {
     /** Sums may be far larger than any amount of a file, so that the rules always get to speak. */
     @Test
     void sumsTheLargestAmountsOfAFile() {
-        PlanSketch sketch = new PlanSketch().size("1000000", "1000000", "1000000").dose(1, "1000000");
+        PlanSketch sketch =
+                new PlanSketch().size("1000000", "1000000", "1000000").dose(1, "1000000");
         sketch.days = 60;
         sketch.least = "1000";
         sketch.step = "1000";
