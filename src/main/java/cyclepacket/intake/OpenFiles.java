@@ -18,6 +18,7 @@ final class OpenFiles {
     private static final String ID = "[a-z0-9][a-z0-9-]*";
 
     private final PlanFolder folder;
+    private boolean holdsAllMedicines = true;
     private final Sheet plan;
     private final List<Sheet> sheets = new ArrayList<>();
     private final List<SourceFile> sources = new ArrayList<>();
@@ -30,6 +31,12 @@ final class OpenFiles {
     OpenFiles(PlanFolder folder, byte[] planBytes) {
         this.folder = folder;
         this.plan = open(FileKind.PLAN, folder.plan(), planBytes);
+    }
+
+    /** For a folder in which a medicine without a file may exist all the same. */
+    OpenFiles withOwnMedicinesAlone() {
+        holdsAllMedicines = false;
+        return this;
     }
 
     Sheet plan() {
@@ -110,7 +117,9 @@ final class OpenFiles {
                 shelf.put(id, sheet, rack.syringe(sheet.top().at("draw").at("syringe")));
             });
         }
-        houseRulesNameMedicines(known);
+        if (holdsAllMedicines) {
+            houseRulesNameMedicines(known);
+        }
         return shelf;
     }
 

@@ -36,6 +36,11 @@ public final class PlanReader {
         return new PlanReader(new OpenFiles(new PlanFolder(planFile), planBytes)).intake();
     }
 
+    /** The same for a folder that holds this plan's own files alone; the clinic file may name medicines beyond them. */
+    public static Intake readCarried(Path planFile) throws IOException {
+        return new PlanReader(new OpenFiles(new PlanFolder(planFile)).withOwnMedicinesAlone()).intake();
+    }
+
     private Intake intake() throws IOException {
         Optional<Sheet> clinic = open.clinic();
         Optional<Sheet> protocol = open.protocol();

@@ -20,8 +20,8 @@ final class CarriedPlan implements AutoCloseable {
     private static final String OWN = "%s: the %s file this issue was computed from";
     private static final String REPLACED = "%s: the %s file of the issue that this one replaces";
     /** The place comes first and never leaves the folder. */
-    private static final Pattern DESCRIPTION =
-            Pattern.compile("((?:(?:patients|protocols|medicines)/)?[^/\\\\]+\\.yaml): the [a-z]+ file (this|of) .*");
+    private static final Pattern DESCRIPTION = Pattern.compile(
+            "((?:(?:patients|protocols|medicines|syringes)/)?[^/\\\\]+\\.yaml): the [a-z]+ file (this|of) .*");
 
     private static final String TYPE = "application/yaml";
     private static final String BEFORE = "replaced-";

@@ -107,7 +107,7 @@ public final class Press implements AutoCloseable {
      */
     public Outcome printCarried(Path chart, Path out, boolean keepXhtml, Instant at) throws IOException {
         try (CarriedPlan carried = CarriedPlan.unpack(chart)) {
-            Reckoning reckoning = Reckoning.of(carried.plan());
+            Reckoning reckoning = Reckoning.ofCarried(carried.plan());
             Optional<Reckoning> replaced = carried.replaced().isPresent()
                     ? Replaced.read(carried.replaced().get())
                     : Optional.empty();

@@ -74,6 +74,11 @@ public final class Reckoning {
         return new Reckoning(PlanReader.read(plan));
     }
 
+    /** The same for a plan in a folder that holds its own medicines and no others, whatever the clinic file names. */
+    static Reckoning ofCarried(Path plan) throws IOException {
+        return new Reckoning(PlanReader.readCarried(plan));
+    }
+
     /** The same as if the plan's file held these bytes. */
     static Reckoning of(Path plan, byte[] planBytes) throws IOException {
         return new Reckoning(PlanReader.read(plan, planBytes));

@@ -43,7 +43,7 @@ final class Replaced {
 
     /** Empty when the file no longer reads as a plan. */
     static Optional<Reckoning> read(Path plan) throws IOException {
-        return Optional.of(Reckoning.of(plan))
+        return Optional.of(Reckoning.ofCarried(plan))
                 .filter(read -> read.planAndIssue().isPresent());
     }
 
