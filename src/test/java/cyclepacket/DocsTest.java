@@ -82,16 +82,11 @@ class DocsTest {
         Matcher shown = FINDING.matcher(readme());
         assertTrue(shown.find());
         Path plans = folder.resolve("plans");
-        for (String name : List.of(
-                "clinic.yaml",
-                "medicines/fsh-pen.yaml",
-                "medicines/antagonist-syringe.yaml",
-                "medicines/trigger-syringe.yaml",
-                "protocols/antagonist-fixed.yaml",
-                "patients/SM-04417.yaml")) {
+        for (String name : List.of("clinic.yaml", "protocols/antagonist-fixed.yaml", "patients/SM-04417.yaml")) {
             Files.createDirectories(plans.resolve(name).getParent());
             Files.copy(Path.of("plans").resolve(name), plans.resolve(name));
         }
+        MedicineFiles.copyTo(plans);
         Path plan = plans.resolve("patients/SM-04417.yaml");
         Files.writeString(plan, Files.readString(plan).replace("amount: 187.5", "amount: 190"));
         ByteArrayOutputStream out = new ByteArrayOutputStream();

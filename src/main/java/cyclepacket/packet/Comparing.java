@@ -69,7 +69,7 @@ public final class Comparing {
 
     private static Reckoning carried(Path chart) throws IOException {
         try (CarriedPlan carried = CarriedPlan.unpack(chart)) {
-            return Reckoning.of(carried.plan());
+            return Reckoning.ofCarried(carried.plan());
         }
     }
 

@@ -3,6 +3,7 @@ package cyclepacket.packet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.MedicineFiles;
 import cyclepacket.pdf.Typesetter;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -96,9 +97,6 @@ class PrintedLookUpTest {
     private void copyPlans() throws IOException {
         for (String name : List.of(
                 "clinic.yaml",
-                "medicines/fsh-pen.yaml",
-                "medicines/antagonist-syringe.yaml",
-                "medicines/trigger-syringe.yaml",
                 "protocols/antagonist-fixed.yaml",
                 "patients/SM-04417.yaml",
                 "patients/SM-04417-issue-2.yaml")) {
@@ -106,6 +104,7 @@ class PrintedLookUpTest {
             Files.createDirectories(target.getParent());
             Files.copy(Path.of("plans").resolve(name), target);
         }
+        MedicineFiles.copyTo(folder.resolve("plans"));
     }
 
     private static void assertNext(Row row, JsonNode ledger, int leaving, LocalDate lastDay) {
