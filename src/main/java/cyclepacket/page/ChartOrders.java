@@ -29,7 +29,10 @@ final class ChartOrders {
     }
 
     ChartView.Orders view() {
-        return new ChartView.Orders(sums(), buy(), steps(), lengths(), ways(), items());
+        Optional<ChartTable> buy = buy();
+        // With something to buy the tables below say it all.
+        Optional<ChartTable> sums = buy.isPresent() ? Optional.empty() : Optional.of(sums());
+        return new ChartView.Orders(sums, buy, steps(), lengths(), ways(), items());
     }
 
     private ChartTable sums() {
