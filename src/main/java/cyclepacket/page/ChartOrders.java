@@ -29,7 +29,26 @@ final class ChartOrders {
     }
 
     ChartView.Orders view() {
-        return new ChartView.Orders(buy(), steps(), lengths(), ways(), items());
+        Optional<ChartTable> buy = buy();
+        // With something to buy the tables below say it all.
+        Optional<ChartTable> sums = buy.isPresent() ? Optional.empty() : Optional.of(sums());
+        return new ChartView.Orders(sums, buy, steps(), lengths(), ways(), items());
+    }
+
+    private ChartTable sums() {
+        ChartTable.Builder table =
+                ChartTable.of(words.wording(), "sums", "medicine", "#need", "#home", "#short", "#left");
+        for (SupplyLine line : lines) {
+            Dose none = Dose.zero(line.medicine().unit());
+            boolean isLeft = line.onHandLeast().isMoreThan(line.needed());
+            table.row(
+                    ChartInputs.name(source, line.medicine()),
+                    words.amount(line.needed()),
+                    words.amount(line.onHandLeast()),
+                    words.amount(line.shortAtMost()),
+                    words.amount(isLeft ? line.onHandLeast().minus(line.needed()) : none));
+        }
+        return table.build();
     }
 
     private Optional<ChartTable> buy() {

@@ -102,6 +102,7 @@ public record ChartView(
     /**
      * The order sheet.
      *
+     * @param sums need and stock of every medicine; empty when something has to be bought
      * @param buy what covers the whole need; empty when nothing has to be bought
      * @param steps the way to buy that costs least on average; empty when the length is known
      * @param lengths how far the stock reaches by length; empty when the length is known
@@ -109,6 +110,7 @@ public record ChartView(
      * @param items everything besides medicine; empty when nothing is left to give
      */
     public record Orders(
+            Optional<ChartTable> sums,
             Optional<ChartTable> buy,
             Optional<ChartTable> steps,
             Optional<ChartTable> lengths,

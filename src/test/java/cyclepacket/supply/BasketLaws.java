@@ -109,6 +109,30 @@ class BasketLaws {
                 .toList();
     }
 
+    /**
+     * Two evenings of 200 and 50 at home. Two of 175 cost as much as 50, 50 and 250, whose small ones end on the first
+     * evening together with what is at home: fewer containers go before fewer evenings.
+     */
+    @Test
+    void takesFewerContainersBeforeFewerEvenings() {
+        Case one = new Case(
+                new PlanSketch().size("300", "300", "360").medicine(),
+                List.of(draw(FIRST, 1, 0, 200_000), draw(FIRST.plusDays(1), 1, 200_000, 200_000)),
+                List.of(
+                        new BasketSearch.Offer(175_000, 3),
+                        new BasketSearch.Offer(50_000, 1),
+                        new BasketSearch.Offer(250_000, 4)),
+                50_000);
+        BasketSearch.Row cheapest = new BasketSearch(one.offers(), BasketSearch.Goal.CHEAPEST)
+                .find(one.totals(), one.start(), true, 400_000)
+                .orElseThrow();
+        assertEquals(List.of(6L, 2, 1), List.of(cheapest.cost(), cheapest.count(), cheapest.evenings()));
+        BasketSearch.Row calmest = new BasketSearch(one.offers(), BasketSearch.Goal.FEWEST_EVENINGS)
+                .find(one.totals(), one.start(), true, 400_000)
+                .orElseThrow();
+        assertEquals(List.of(6L, 3, 0), List.of(calmest.cost(), calmest.count(), calmest.evenings()));
+    }
+
     @Test
     void endsWithoutAnythingToBuy() {
         Case one = random(new Random(1));
