@@ -49,7 +49,9 @@ final class LookUpViews {
                 .filter(evening -> !evening.date().isBefore(first.date()))
                 .allMatch(evening -> evening.ordered().equals(first.ordered()));
         return isOneDose
-                ? words.fill("cartridges.look-up.true", Map.of("dose", words.amounts().amount(first.ordered())))
+                ? words.fill(
+                        "cartridges.look-up.true",
+                        Map.of("dose", words.amounts().amount(first.ordered())))
                 : words.text("cartridges.look-up.true.packet");
     }
 

@@ -48,7 +48,9 @@ public final class PageWriter {
         wording(language);
         List<Path> files;
         try (Stream<Path> all = Files.walk(templates)) {
-            files = all.filter(file -> file.toString().endsWith(".ftlh")).sorted().toList();
+            files = all.filter(file -> file.toString().endsWith(".ftlh"))
+                    .sorted()
+                    .toList();
         }
         for (Path file : files) {
             configuration.getTemplate(templates.relativize(file).toString().replace('\\', '/'));

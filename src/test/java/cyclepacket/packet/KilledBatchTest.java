@@ -153,7 +153,9 @@ class KilledBatchTest {
         int count = 0;
         while (files.find()) {
             byte[] bytes = Files.readAllBytes(issue.resolve(files.group(1)));
-            assertEquals(files.group(2), HexFormat.of().formatHex(CheckedCode.sha256().digest(bytes)));
+            assertEquals(
+                    files.group(2),
+                    HexFormat.of().formatHex(CheckedCode.sha256().digest(bytes)));
             count++;
         }
         assertTrue(count >= 2, issue.toString());
@@ -162,7 +164,8 @@ class KilledBatchTest {
     /** Moved aside for the next run, which puts it back. */
     private static boolean isAside(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder.getParent(), 2)) {
-            return all.anyMatch(path -> path.getParent().getFileName().toString().startsWith(".replaced-"));
+            return all.anyMatch(
+                    path -> path.getParent().getFileName().toString().startsWith(".replaced-"));
         }
     }
 }
