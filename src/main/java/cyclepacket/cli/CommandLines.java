@@ -1,11 +1,13 @@
 package cyclepacket.cli;
 
 import cyclepacket.packet.ChangedMeanwhile;
+import cyclepacket.packet.Press;
 import cyclepacket.packet.Unclear;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -22,7 +24,7 @@ public final class CommandLines {
                 "It computes and prints what was ordered. It never prescribes."
             },
             mixinStandardHelpOptions = true,
-            version = "Cyclepacket 0.1.0",
+            version = "Cyclepacket " + Press.VERSION,
             synopsisSubcommandLabel = "COMMAND")
     static final class Top implements Callable<Integer> {
         private final Terminal terminal;
@@ -73,6 +75,11 @@ public final class CommandLines {
         if (fault instanceof ChangedMeanwhile) {
             terminal.say(fault.getMessage());
             return ExitCode.STOPPED;
+        }
+        if (fault instanceof AccessDeniedException denied) {
+            terminal.say(
+                    "You may not read or write " + denied.getFile() + "; ask whoever keeps the files for the right");
+            return ExitCode.USAGE;
         }
         if (fault instanceof IOException || fault instanceof UncheckedIOException) {
             terminal.say("A file could not be read or written: " + fault.getMessage());

@@ -1,6 +1,8 @@
 package cyclepacket.finding;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Prints findings for a terminal: the place, the sentence and the code, then the line with a caret, then the mend. */
 public final class FindingText {
@@ -9,12 +11,41 @@ public final class FindingText {
 
     private static final int KEPT_BEFORE_CARET = 100;
 
+    /** How many findings of one code are printed by {@link #printShort}: enough to see the pattern. */
+    static final int MOST_OF_ONE_CODE = 50;
+
     private FindingText() {}
 
     /** One block a finding, in the order of the list; every line ends with a line feed. */
     public static String print(List<Finding> findings) {
         StringBuilder out = new StringBuilder();
         findings.forEach(finding -> print(finding, out));
+        return out.toString();
+    }
+
+    /**
+     * The same for a reader: of one code only the first {@value #MOST_OF_ONE_CODE} are printed, and one line after them
+     * says how many more there are. No code is ever left out.
+     */
+    public static String printShort(List<Finding> findings) {
+        Map<String, Integer> all = new HashMap<>();
+        findings.forEach(finding -> all.merge(finding.code(), 1, Integer::sum));
+        Map<String, Integer> seen = new HashMap<>();
+        StringBuilder out = new StringBuilder();
+        for (Finding finding : findings) {
+            int number = seen.merge(finding.code(), 1, Integer::sum);
+            if (number <= MOST_OF_ONE_CODE) {
+                print(finding, out);
+            }
+            int more = all.get(finding.code()) - MOST_OF_ONE_CODE;
+            if (number == MOST_OF_ONE_CODE && more > 0) {
+                out.append("... and ")
+                        .append(more)
+                        .append(" more   [")
+                        .append(finding.code())
+                        .append("]\n");
+            }
+        }
         return out.toString();
     }
 

@@ -3,6 +3,8 @@ package cyclepacket.intake;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseRange;
 import cyclepacket.quantity.DoseUnit;
+import cyclepacket.quantity.Refusal;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,6 +12,9 @@ import java.util.Optional;
 final class Amounts {
     /** No example: a number in a mend is a number that somebody may copy. */
     static final String DIGITS = "write the amount in plain digits";
+
+    /** Far above every amount that a file can mean, and so far below what a sum may reach that none overflows. */
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
     private final String medicine;
     private final Optional<DoseUnit> unit;
@@ -27,9 +32,7 @@ final class Amounts {
         if (unit.isEmpty()) {
             return Part.absent();
         }
-        return field.isText()
-                ? withUnit(field)
-                : field.attempt("AMOUNT-INVALID", field.number(), n -> Dose.of(n, unit.get()));
+        return field.isText() ? withUnit(field) : field.attempt("AMOUNT-INVALID", field.number(), this::amount);
     }
 
     Part<DoseRange> range(Field field) {
@@ -59,7 +62,16 @@ final class Amounts {
                     "find out the amount in " + unit.get().word() + " and write that; never convert it");
             return Part.absent();
         }
-        return field.attempt("AMOUNT-INVALID", Part.of(number), n -> Dose.of(n, unit.get()));
+        return field.attempt("AMOUNT-INVALID", Part.of(new BigDecimal(number)), this::amount);
+    }
+
+    private Dose amount(BigDecimal number) {
+        if (number.compareTo(MOST) > 0) {
+            throw new Refusal(
+                    "an amount above 1,000,000 " + unit.get().word() + " cannot be right",
+                    "read the order or the leaflet again, and write the amount digit by digit");
+        }
+        return Dose.of(number, unit.get());
     }
 
     private static String mend(String text) {

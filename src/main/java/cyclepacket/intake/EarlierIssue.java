@@ -3,6 +3,7 @@ package cyclepacket.intake;
 import cyclepacket.intake.Tree.Kind;
 import cyclepacket.intake.Tree.Scalar;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,7 +24,9 @@ public final class EarlierIssue {
         Path folder = planFile.toAbsolutePath().normalize().getParent();
         List<Path> found = new ArrayList<>();
         for (Path file : plansIn(folder)) {
-            if (Files.size(file) <= Sheet.LARGEST_FILE && isIssue(Files.readAllBytes(file), plan, issue)) {
+            boolean isReadable = Files.isReadable(file) && Files.size(file) <= Sheet.LARGEST_FILE;
+            // A neighbour's file that cannot be read says nothing of this plan.
+            if (isReadable && isIssue(Files.readAllBytes(file), plan, issue)) {
                 found.add(file);
             }
         }
@@ -47,7 +50,15 @@ public final class EarlierIssue {
         }
         Optional<Tree> root = TreeReader.read(source, new ArrayList<>());
         return written(root, "/plan").filter(plan::equals).isPresent()
-                && written(root, "/issue").filter(String.valueOf(issue)::equals).isPresent();
+                && written(root, "/issue").filter(text -> isNumber(text, issue)).isPresent();
+    }
+
+    private static boolean isNumber(String text, int number) {
+        try {
+            return new BigDecimal(text).compareTo(BigDecimal.valueOf(number)) == 0;
+        } catch (NumberFormatException notANumber) {
+            return false;
+        }
     }
 
     private static Optional<String> written(Optional<Tree> root, String pointer) {

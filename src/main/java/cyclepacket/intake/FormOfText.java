@@ -18,10 +18,16 @@ final class FormOfText {
     /** A key that is not written as names of its group are. */
     static Finding ofKey(Sheet sheet, FormatError error) {
         String names = error.schema().get("propertyNames").get("$ref").asString();
+        Place place = sheet.placeOfKey(Pointers.child(error.pointer(), error.property()));
+        String written = Characters.quoted(error.property());
+        if (names.endsWith("/day-count")) {
+            return Finding.stop(
+                    "VALUE-FORM", place, written + " is not a number of days", "write a whole number from 1 to 99");
+        }
         return Finding.stop(
                 "VALUE-FORM",
-                sheet.placeOfKey(Pointers.child(error.pointer(), error.property())),
-                Characters.quoted(error.property()) + " is not a name",
+                place,
+                written + " is not a name",
                 names.endsWith("/anchor") ? "write capital letters, as in S1, T and R" : NAME);
     }
 
@@ -34,6 +40,12 @@ final class FormOfText {
             case "text", "anchor-meaning" ->
                 Finding.stop("VALUE-EMPTY", place, "nothing is written here", "write the text, or remove the key");
             case "name", "word" -> Finding.stop("VALUE-FORM", place, written + " is not a name", NAME);
+            case "phone-number" ->
+                Finding.stop(
+                        "VALUE-FORM",
+                        place,
+                        written + " is not a phone number",
+                        "write the digits to dial, at least three, and no letters");
             case "amount", "given", "record-line" ->
                 Finding.stop("AMOUNT-INVALID", place, written + " is not an amount", Amounts.DIGITS);
             default ->

@@ -42,6 +42,7 @@ final class FormatWords {
             case "enum" -> wrongWord(error);
             case "minimum", "maximum", "exclusiveMinimum", "exclusiveMaximum" -> outsideRange(error);
             case "minItems", "maxItems", "minProperties" -> wrongLength(error);
+            case "maxLength" -> tooLong(error);
             case "propertyNames" -> FormOfText.ofKey(sheet, error);
             case "pattern" -> FormOfText.finding(sheet, error);
             default -> throw new IllegalStateException("no sentence for the schema keyword " + error.keyword());
@@ -122,6 +123,16 @@ final class FormatWords {
                 sheet.place(error.pointer()),
                 sheet.at(error.pointer()).map(WrongType::written).orElse("") + " is out of range",
                 "write a number that is " + String.join(" and ", limits));
+    }
+
+    private Finding tooLong(FormatError error) {
+        String written = sheet.at(error.pointer()).map(WrongType::written).orElse("");
+        return Finding.stop(
+                "TEXT-TOO-LONG",
+                sheet.place(error.pointer()),
+                "this text has " + written.codePointCount(0, written.length()) + " characters, and at most "
+                        + error.schema().get("maxLength").asString() + " find room in print",
+                "write it shorter; nothing is cut for you");
     }
 
     private static void limit(JsonNode schema, String keyword, String words, List<String> limits) {

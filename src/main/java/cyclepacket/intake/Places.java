@@ -9,9 +9,9 @@ import java.util.Map;
 /** The places of every node of every file that was read, with the patient's name masked. */
 final class Places implements PlaceBook {
     private final Map<String, Sheet> sheets = new LinkedHashMap<>();
-    private final PatientName name;
+    private final PatientMask name;
 
-    Places(Collection<Sheet> read, PatientName name) {
+    Places(Collection<Sheet> read, PatientMask name) {
         read.forEach(sheet -> sheets.put(sheet.shownPath(), sheet));
         this.name = name;
     }

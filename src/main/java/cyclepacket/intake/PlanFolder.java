@@ -65,6 +65,9 @@ final class PlanFolder {
 
     /** The file's bytes, cut off just above the largest size that is accepted. */
     static byte[] bytes(Path file) throws IOException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new IOException(shown(file) + " is not a file");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes(Sheet.LARGEST_FILE + 1);
         }

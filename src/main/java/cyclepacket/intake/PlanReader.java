@@ -41,7 +41,7 @@ public final class PlanReader {
         Optional<Sheet> protocol = open.protocol();
         Shelf shelf = open.shelf(protocol);
         Optional<PlanFiles> files = records(clinic, protocol, shelf);
-        PatientName name = PatientName.in(plan);
+        PatientMask name = PatientMask.in(plan);
         List<Finding> findings = new ArrayList<>();
         for (Sheet sheet : open.sheets()) {
             sheet.settle();

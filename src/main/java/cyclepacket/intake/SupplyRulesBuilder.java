@@ -25,13 +25,16 @@ final class SupplyRulesBuilder {
     }
 
     private static Part<Map<Integer, Integer>> odds(Field protocol) {
-        return new Part<>(protocol.byName(Field::count).value().map(SupplyRulesBuilder::byDays));
-    }
-
-    private static Map<Integer, Integer> byDays(Map<String, Integer> written) {
         Map<Integer, Integer> byDays = new TreeMap<>();
-        written.forEach((days, weight) -> byDays.put(Integer.valueOf(days), weight));
-        return byDays;
+        for (Map.Entry<String, Field> line : protocol.entries().entrySet()) {
+            Part<Integer> weight = line.getValue().count();
+            // A key that is no number has its own finding already.
+            if (!weight.isPresent() || !line.getKey().matches("[1-9][0-9]?")) {
+                return Part.absent();
+            }
+            byDays.put(Integer.valueOf(line.getKey()), weight.get());
+        }
+        return Part.of(byDays);
     }
 
     private static Part<SupplyRules.SharpsContainer> sharps(Field line) {

@@ -32,6 +32,11 @@ final class ContainerSums {
      * @param explained whether the n-th line of the record carries a reason and a name
      */
     ContainerSums(Timeline line, List<Container> containers, Dose step, List<Boolean> explained) {
+        this(line, containers, step, explained, containers.size());
+    }
+
+    /** @param wanted how many containers are worked out at least; a look-up asks for no more than the next one */
+    ContainerSums(Timeline line, List<Container> containers, Dose step, List<Boolean> explained, int wanted) {
         this.line = line;
         this.containers = List.copyOf(containers);
         this.step = step.milliUnits();
@@ -39,7 +44,7 @@ final class ContainerSums {
         for (int index = 0; index < line.size(); index++) {
             collect(index, line.draw(index));
         }
-        solve();
+        solve(wanted);
     }
 
     private void collect(int index, Draw draw) {
@@ -64,7 +69,7 @@ final class ContainerSums {
         return Math.max(after, draw.before().milliUnits());
     }
 
-    /** The ends of every container, in loading order. */
+    /** The ends of every container that was worked out, in loading order. */
     List<Ends> ends() {
         return List.copyOf(ends);
     }
@@ -73,9 +78,13 @@ final class ContainerSums {
         return List.copyOf(doubts);
     }
 
-    private void solve() {
+    private void solve(int wanted) {
         Branches before = Branches.start(line);
         for (int index = 0; index < containers.size(); index++) {
+            if (index >= wanted && nextReading == readings.size()) {
+                // Only a number that is still to be placed could narrow the containers before this one.
+                return;
+            }
             before = withRecord(index, before);
             ends.add(before.union());
             if (before.union().isKnown()) {

@@ -8,16 +8,20 @@ import java.util.List;
 
 /** Divides a dose above the dial's most into the fewest settings, by the clinic's house rule. */
 public final class DoseSplit {
+    /** As many lines as the record can hold for one evening; a rule refuses such a dose long before. */
+    private static final int MOST_SETTINGS = 20;
+
     private DoseSplit() {}
 
     /**
      * The settings of one dose, in the order they are given; their sum is the dose.
      *
-     * @return empty when the dose is zero, is no multiple of the step, or when a setting would be below the dial's least:
-     *     nothing is ever rounded to make it fit
+     * @return empty when the dose is zero, is no multiple of the step, needs more than 20 settings, or when a setting would be
+     *     below the dial's least: nothing is ever rounded to make it fit
      */
     public static List<Dose> settings(Dose dose, Dial dial, SplitDose rule) {
-        if (dose.isZero() || !dose.isMultipleOf(dial.step())) {
+        boolean isTooMuch = dose.isMoreThan(dial.most().times(MOST_SETTINGS));
+        if (dose.isZero() || isTooMuch || !dose.isMultipleOf(dial.step())) {
             return List.of();
         }
         List<Dose> settings = switch (rule) {

@@ -246,8 +246,8 @@ final class LedgerBuilder {
         }
         supposed.set(at, draw.stoppingAt(new Draw.Stop(window, total, true)));
         Timeline then = timeline(supposed);
-        List<Ends> ends = new ContainerSums(then, containers, dial.step(), explained).ends();
-        boolean hasNext = index + 1 < ends.size();
+        List<Ends> ends = new ContainerSums(then, containers, dial.step(), explained, index + 2).ends();
+        boolean hasNext = index + 1 < containers.size();
         Optional<LookUpRow.NextEnd> next = hasNext ? nextEnd(index + 1, ends.get(index + 1), then) : Optional.empty();
         return new LookUpRow(draw.date(), draw.number(), window, fromNext, next, hasNext);
     }

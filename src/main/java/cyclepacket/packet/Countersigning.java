@@ -35,7 +35,7 @@ public final class Countersigning {
         if (reckoning.isStopped()) {
             return Optional.of("A plan with a stop cannot be countersigned. Nothing was written.");
         }
-        if (by.isEmpty()) {
+        if (!Names.isName(by)) {
             return Optional.of("Say who countersigns, for example --by \"R. Lindqvist\".");
         }
         String preparer = reckoning.own().files().plan().prepared().by();

@@ -4,6 +4,7 @@ import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseRange;
 import cyclepacket.quantity.DoseUnit;
 import java.math.BigDecimal;
+import java.util.Locale;
 
 /** Amounts as a patient reads them: digits, commas from 1,000 on, no trailing zero, and a unit that stays on the line. */
 final class AmountWords {
@@ -13,6 +14,12 @@ final class AmountWords {
 
     AmountWords(Wording wording) {
         this.wording = wording;
+    }
+
+    /** A name at the head of a sentence. */
+    static String capital(String name) {
+        int first = name.offsetByCodePoints(0, 1);
+        return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
     }
 
     /** For example {@code 187.5 units}, with a no-break space. */

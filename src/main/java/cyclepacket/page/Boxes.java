@@ -1,6 +1,8 @@
 package cyclepacket.page;
 
 import cyclepacket.ledger.Evening;
+import cyclepacket.plan.Device;
+import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.Dose;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +12,14 @@ final class Boxes {
     private Boxes() {}
 
     /** One box for each injection to come; without a number on an evening that waits for a call, none on a hold. */
-    static List<BoxedAmount> of(Evening evening, Words words) {
+    static List<BoxedAmount> of(Evening evening, Medicine medicine, Words words) {
         if (evening.isHeld()) {
             return List.of();
         }
         boolean waits = evening.state() == Evening.State.PROVISIONAL;
         List<Dose> settings = evening.settings().isEmpty() ? List.of(evening.ordered()) : evening.settings();
         return settings.stream()
-                .map(dose -> waits ? open(dose, words) : known(dose, words))
+                .map(dose -> waits ? open(dose, medicine, words) : known(dose, words))
                 .toList();
     }
 
@@ -26,7 +28,11 @@ final class Boxes {
                 Optional.of(words.amounts().amount(dose)), words.amounts().unit(dose));
     }
 
-    private static BoxedAmount open(Dose dose, Words words) {
-        return new BoxedAmount(Optional.empty(), words.amounts().unit(dose.unit()));
+    /** A ready syringe is counted by hand, so that nobody writes a small decimal from the phone. */
+    private static BoxedAmount open(Dose dose, Medicine medicine, Words words) {
+        boolean isReady = medicine.device() instanceof Device.ReadySyringe;
+        return new BoxedAmount(
+                Optional.empty(),
+                isReady ? words.text("unit.syringe") : words.amounts().unit(dose.unit()));
     }
 }

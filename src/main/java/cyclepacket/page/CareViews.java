@@ -23,6 +23,10 @@ final class CareViews {
                 Optional.ofNullable(thresholds.get("weight-gain")).map(limits::plain),
                 Optional.ofNullable(thresholds.get("fever")).map(limits::temperature),
                 facts.files().medicines().values().stream()
+                        .filter(Medicine::exactTime)
+                        .map(medicine -> AmountWords.capital(medicine.doorName()))
+                        .findFirst(),
+                facts.files().medicines().values().stream()
                         .anyMatch(medicine -> medicine.device().pen().isPresent()));
     }
 

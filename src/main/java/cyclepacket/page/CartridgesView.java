@@ -69,8 +69,12 @@ public record CartridgesView(
         }
     }
 
-    /** The numbers that the window may show on one evening, for example {@code 37.5 to 150 units}. */
-    public record Reading(DayName day, String range) {}
+    /**
+     * The numbers that the window may show at one injection, for example {@code 37.5 to 150 units}.
+     *
+     * @param injection which injection of a divided dose
+     */
+    public record Reading(DayName day, Optional<String> injection, String range) {}
 
     /**
      * One cartridge.

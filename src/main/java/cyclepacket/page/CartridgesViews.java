@@ -14,7 +14,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -131,19 +133,20 @@ final class CartridgesViews {
     private List<CartridgesView.Reading> readings(List<LedgerDay> days, int leaving) {
         List<CartridgesView.Reading> readings = new ArrayList<>();
         for (LedgerDay day : days) {
-            TreeSet<Dose> shown = new TreeSet<>();
+            Map<Integer, TreeSet<Dose>> shown = new TreeMap<>();
             for (DayChange change : changesOf(day, leaving)) {
                 Dose dialled = ledger.draws().get(change.draw()).dialled();
                 change.owed().stream()
                         .flatMap(owed -> marks.each(owed).stream())
                         .map(mark -> pen.window() == Window.OWED ? mark : dialled.minus(mark.min(dialled)))
-                        .forEach(shown::add);
+                        .forEach(mark -> shown.computeIfAbsent(change.setting(), setting -> new TreeSet<>())
+                                .add(mark));
             }
-            if (!shown.isEmpty()) {
-                readings.add(new CartridgesView.Reading(
-                        words.clock().day(day.evening().date()),
-                        words.amounts().range(new DoseRange(shown.first(), shown.last()))));
-            }
+            boolean isDivided = day.evening().settings().size() > 1;
+            shown.forEach((setting, numbers) -> readings.add(new CartridgesView.Reading(
+                    words.clock().day(day.evening().date()),
+                    Optional.of(Integer.toString(setting)).filter(number -> isDivided),
+                    words.amounts().range(new DoseRange(numbers.first(), numbers.last())))));
         }
         return readings;
     }

@@ -106,7 +106,9 @@ final class ChangedViews {
                                     day.evening().date(),
                                     ledger.medicine(),
                                     new ChangedView.Line(
-                                            ledger.medicine().name(), text(day.evening()), notes(ledger, day)))));
+                                            ledger.medicine().name(),
+                                            text(day.evening(), ledger.medicine()),
+                                            notes(ledger, day)))));
             if (facts.course().isTriggerCalled()) {
                 facts.exact().forEach(this::exact);
             }
@@ -127,7 +129,7 @@ final class ChangedViews {
             add(dose.at().toLocalDate(), medicine, new ChangedView.Line(medicine.name(), text, List.of()));
         }
 
-        private String text(Evening evening) {
+        private String text(Evening evening, Medicine medicine) {
             if (!evening.isToCome()) {
                 return evening.given()
                         .filter(given -> !given.isZero())
@@ -142,7 +144,7 @@ final class ChangedViews {
             if (evening.state() == Evening.State.PROVISIONAL) {
                 return words.text("changed.wait");
             }
-            List<String> amounts = Boxes.of(evening, words).stream()
+            List<String> amounts = Boxes.of(evening, medicine, words).stream()
                     .flatMap(box -> box.text().stream())
                     .toList();
             String amount = String.join(" " + words.text("then") + " ", amounts);

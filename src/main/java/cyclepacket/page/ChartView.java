@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param findings what the checks found and nobody accepted; empty when there is nothing
  * @param accepted warnings that were accepted; empty when there are none
  * @param calls the on-call tables, one for each pen that has evenings to come
+ * @param orders the order sheet
  */
 public record ChartView(
         IssueView issue,
@@ -31,7 +32,8 @@ public record ChartView(
         List<Calls> calls,
         Phone phone,
         Teaching teaching,
-        Signatures signatures) {
+        Signatures signatures,
+        Orders orders) {
     public ChartView {
         identity = List.copyOf(identity);
         inputs = List.copyOf(inputs);
@@ -96,4 +98,24 @@ public record ChartView(
     /** Names that are already known for the signatures, and the issues that this one retires. */
     public record Signatures(
             String prepared, String preparedOn, String checked, String checkedOn, Optional<String> retired) {}
+
+    /**
+     * The order sheet.
+     *
+     * @param buy what covers the whole need; empty when nothing has to be bought
+     * @param steps the way to buy that costs least on average; empty when the length is known
+     * @param lengths how far the stock reaches by length; empty when the length is known
+     * @param ways each way to buy with what it leaves over, a table for each medicine
+     * @param items everything besides medicine; empty when nothing is left to give
+     */
+    public record Orders(
+            Optional<ChartTable> buy,
+            Optional<ChartTable> steps,
+            Optional<ChartTable> lengths,
+            List<ChartTable> ways,
+            Optional<ChartTable> items) {
+        public Orders {
+            ways = List.copyOf(ways);
+        }
+    }
 }

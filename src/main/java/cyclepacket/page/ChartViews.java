@@ -54,7 +54,8 @@ final class ChartViews {
                 calls,
                 phone(),
                 teaching(),
-                signatures());
+                signatures(),
+                new ChartOrders(source, words).view());
     }
 
     private IssueView issue() {

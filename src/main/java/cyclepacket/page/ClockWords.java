@@ -6,9 +6,14 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Days and times as a patient reads them, each kept on one line; the words come from the language, not the machine. */
 final class ClockWords {
+    private static final String HOUR = "([01]\\d|2[0-3]):([0-5]\\d)";
+    private static final Pattern SPAN = Pattern.compile("(?<![\\d:])" + HOUR + "\\s*-\\s*" + HOUR + "(?![\\d:])");
+
     private final Wording wording;
 
     ClockWords(Wording wording) {
@@ -41,6 +46,26 @@ final class ClockWords {
         return twelve(time).replace(' ', NO_BREAK)
                 + NO_BREAK
                 + String.format(Locale.ROOT, "(%02d:%02d)", time.getHour(), time.getMinute());
+    }
+
+    /**
+     * Opening hours with each span on both clocks, for example {@code weekdays 8:00 a.m. to 4:30 p.m. (08:00 to 16:30)};
+     * any other words stay as the clinic wrote them.
+     */
+    String hours(String line) {
+        return SPAN.matcher(line).replaceAll(span -> {
+            LocalTime first = LocalTime.of(Integer.parseInt(span.group(1)), Integer.parseInt(span.group(2)));
+            LocalTime last = LocalTime.of(Integer.parseInt(span.group(3)), Integer.parseInt(span.group(4)));
+            return Matcher.quoteReplacement(range(twelve(first), twelve(last)) + " ("
+                    + range(span.group(1) + ":" + span.group(2), span.group(3) + ":" + span.group(4)) + ")");
+        });
+    }
+
+    private String range(String first, String last) {
+        return wording.text("range")
+                .replace("{least}", first)
+                .replace("{most}", last)
+                .replace(' ', NO_BREAK);
     }
 
     private String twelve(LocalTime time) {

@@ -9,9 +9,16 @@ import java.util.Optional;
  * @param time the time that the evenings share
  * @param notFinished the evening after the last row, when no trigger was called
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
+ * @param clocks one sentence for each change of the patient's clocks in the course
  */
-public record DaysView(Optional<String> time, List<Row> rows, Optional<DayName> notFinished, Optional<String> callBy) {
+public record DaysView(
+        Optional<String> time,
+        List<Row> rows,
+        Optional<DayName> notFinished,
+        Optional<String> callBy,
+        List<String> clocks) {
     public DaysView {
+        clocks = List.copyOf(clocks);
         rows = List.copyOf(rows);
     }
 
@@ -20,9 +27,15 @@ public record DaysView(Optional<String> time, List<Row> rows, Optional<DayName> 
      *
      * @param state that of all its doses; empty when they differ or there are none
      * @param visits what happens at the clinic that day, with its time
+     * @param retrieval the time at which the eggs are collected that day, once the trigger was called
      */
     public record Row(
-            DayName day, Optional<String> state, List<Dose> doses, List<Visit> visits, List<ChangeView> changes) {
+            DayName day,
+            Optional<String> state,
+            List<Dose> doses,
+            List<Visit> visits,
+            Optional<String> retrieval,
+            List<ChangeView> changes) {
         public Row {
             doses = List.copyOf(doses);
             visits = List.copyOf(visits);

@@ -2,8 +2,10 @@ package cyclepacket.page;
 
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,14 +29,22 @@ final class DaysViews {
         facts.course().visits().forEach(visit -> dates.add(visit.date()));
         if (facts.course().isTriggerCalled()) {
             facts.exact().forEach(dose -> dates.add(dose.at().toLocalDate()));
+            retrieval().ifPresent(at -> dates.add(at.toLocalDate()));
         }
         return new DaysView(
                 facts.sharedTime().map(words.clock()::time),
                 dates.stream().map(this::row).toList(),
                 facts.notFinished().map(words.clock()::day),
                 Optional.of(facts.files().clinic().rules().noCallBy())
-                        .filter(by -> facts.waitsForCall())
-                        .map(words.clock()::time));
+                        .filter(by ->
+                                facts.waitsForCall() || facts.notFinished().isPresent())
+                        .map(words.clock()::time),
+                new ClockChanges(facts, words).sentences());
+    }
+
+    /** When the eggs are collected, once the trigger was called. */
+    private Optional<ZonedDateTime> retrieval() {
+        return facts.course().anchors().retrieval().filter(at -> facts.course().isTriggerCalled());
     }
 
     private DaysView.Row row(LocalDate date) {
@@ -42,7 +52,7 @@ final class DaysViews {
         List<ChangeView> changes = new ArrayList<>();
         for (MedicineLedger medicine : facts.daily()) {
             medicine.day(date).ifPresent(day -> {
-                doses.add(dose(medicine.medicine().name(), day.evening()));
+                doses.add(dose(medicine.medicine(), day.evening()));
                 if (day.evening().isToCome()) {
                     changes.addAll(ChangeViews.of(medicine, day, words));
                 }
@@ -56,15 +66,19 @@ final class DaysViews {
                 Optional.of(states).filter(all -> all.size() == 1).map(all -> all.get(0)),
                 doses,
                 visits(date),
+                retrieval()
+                        .filter(at -> at.toLocalDate().equals(date))
+                        .map(at -> words.clock().time(at.toLocalTime())),
                 changes);
     }
 
-    private DaysView.Dose dose(String name, Evening evening) {
+    private DaysView.Dose dose(Medicine medicine, Evening evening) {
         List<BoxedAmount> amounts = evening.isToCome()
-                ? Boxes.of(evening, words)
+                ? Boxes.of(evening, medicine, words)
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
-        return new DaysView.Dose(name, amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
+        return new DaysView.Dose(
+                medicine.name(), amounts, facts.ownTime(evening).map(words.clock()::time), state(evening));
     }
 
     private static String state(Evening evening) {

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param time the daily time that most rows share
  * @param columns one for each medicine that is given day by day
+ * @param penName the door name of the pen whose number is read, for the head of that column
  * @param window what the pen's number shows: {@code owed} or {@code left}; {@code none} without a pen
  * @param rows one evening each, from today on
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
@@ -17,6 +18,7 @@ import java.util.Optional;
 public record DoorView(
         Optional<String> time,
         List<Column> columns,
+        Optional<String> penName,
         String window,
         List<Row> rows,
         Optional<String> callBy,
@@ -69,10 +71,25 @@ public record DoorView(
      * One injection at an exact minute.
      *
      * @param notes a sentence on the night it lies in
+     * @param without the door names of what is not given on that day
+     * @param last true when nothing more is planned after it
+     * @param be when to be at the clinic after it, told without saying what for
      */
-    public record Exact(DayName day, String doorName, BoxedAmount amount, String time, List<String> notes) {
+    public record Exact(
+            DayName day,
+            String doorName,
+            BoxedAmount amount,
+            String time,
+            List<String> notes,
+            List<String> without,
+            boolean last,
+            Optional<Appointment> be) {
         public Exact {
             notes = List.copyOf(notes);
+            without = List.copyOf(without);
         }
     }
+
+    /** A day and the time at which it starts. */
+    public record Appointment(DayName day, String time) {}
 }

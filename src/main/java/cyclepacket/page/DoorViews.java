@@ -1,8 +1,10 @@
 package cyclepacket.page;
 
+import cyclepacket.course.DatedDose;
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Medicine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,10 +36,15 @@ final class DoorViews {
                 columns.stream()
                         .map(medicine -> new DoorView.Column(medicine.medicine().doorName(), window(medicine)))
                         .toList(),
+                columns.stream()
+                        .filter(DoorViews::isPen)
+                        .map(medicine -> AmountWords.capital(medicine.medicine().doorName()))
+                        .findFirst(),
                 window(columns),
                 dates.stream().map(date -> row(date, columns)).toList(),
                 Optional.of(facts.files().clinic().rules().noCallBy())
-                        .filter(by -> facts.waitsForCall())
+                        .filter(by ->
+                                facts.waitsForCall() || facts.notFinished().isPresent())
                         .map(words.clock()::time),
                 facts.notFinished().map(words.clock()::day),
                 exact());
@@ -75,11 +82,12 @@ final class DoorViews {
         int readings = 0;
         for (MedicineLedger medicine : columns) {
             Optional<LedgerDay> day = medicine.day(date).filter(this::isAhead);
-            cells.add(day.map(ahead -> cell(ahead.evening())));
+            cells.add(day.map(ahead -> cell(medicine.medicine(), ahead.evening())));
             waits |= day.map(ahead -> ahead.evening().state() == Evening.State.PROVISIONAL)
                     .orElse(false);
             if (day.isPresent() && isPen(medicine)) {
-                readings += Boxes.of(day.get().evening(), words).size();
+                readings += Boxes.of(day.get().evening(), medicine.medicine(), words)
+                        .size();
             }
             day.ifPresent(ahead -> changes.addAll(ChangeViews.of(medicine, ahead, words)));
         }
@@ -99,9 +107,9 @@ final class DoorViews {
                 Collections.nCopies(extra, ""));
     }
 
-    private DoorView.Cell cell(Evening evening) {
+    private DoorView.Cell cell(Medicine medicine, Evening evening) {
         return new DoorView.Cell(
-                Boxes.of(evening, words), facts.ownTime(evening).map(words.clock()::time));
+                Boxes.of(evening, medicine, words), facts.ownTime(evening).map(words.clock()::time));
     }
 
     private List<DoorView.Exact> exact() {
@@ -110,12 +118,37 @@ final class DoorViews {
         }
         return facts.exact().stream()
                 .filter(dose -> !dose.date().isBefore(facts.today()))
-                .map(dose -> new DoorView.Exact(
-                        words.clock().day(dose.at().toLocalDate()),
-                        facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
-                        Boxes.known(dose.amount(), words),
-                        words.clock().time(dose.at().toLocalTime()),
-                        new InstantNotes(facts, words).night(dose.at())))
+                .map(this::exact)
+                .toList();
+    }
+
+    private DoorView.Exact exact(DatedDose dose) {
+        LocalDate date = dose.at().toLocalDate();
+        boolean last = facts.daily().stream()
+                .flatMap(medicine -> medicine.days().stream())
+                .allMatch(day -> day.evening().date().isBefore(date));
+        return new DoorView.Exact(
+                words.clock().day(date),
+                facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
+                Boxes.known(dose.amount(), words),
+                words.clock().time(dose.at().toLocalTime()),
+                new InstantNotes(facts, words).night(dose.at()),
+                without(date),
+                last,
+                facts.course()
+                        .anchors()
+                        .retrieval()
+                        .filter(retrieval -> !retrieval.toLocalDate().isBefore(facts.today()))
+                        .map(retrieval -> new DoorView.Appointment(
+                                words.clock().day(retrieval.toLocalDate()),
+                                words.clock().time(retrieval.toLocalTime()))));
+    }
+
+    /** A tired reader must not give the evening's usual injections on the day of the exact one. */
+    private List<String> without(LocalDate date) {
+        return facts.daily().stream()
+                .filter(medicine -> medicine.day(date).isEmpty())
+                .map(medicine -> medicine.medicine().doorName())
                 .toList();
     }
 }

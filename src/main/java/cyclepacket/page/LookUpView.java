@@ -19,8 +19,9 @@ public record LookUpView(String whileTrue, String leaving, List<Evening> evening
      * The numbers that can stand in the window at one injection.
      *
      * @param injection which injection of a divided dose
+     * @param then the amount of the next part of a divided dose, which is still to be given after this one
      */
-    public record Evening(DayName day, Optional<String> injection, List<Row> rows) {
+    public record Evening(DayName day, Optional<String> injection, Optional<String> then, List<Row> rows) {
         public Evening {
             rows = List.copyOf(rows);
         }

@@ -4,6 +4,7 @@ import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.LookUpRow;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,10 +25,9 @@ final class LookUpViews {
         this.ledger = ledger;
     }
 
-    /** Empty when no end is coming, or when there is no next cartridge to give from. */
+    /** Empty when no end is coming. */
     Optional<LookUpView> view() {
-        List<LookUpRow> rows =
-                ledger.lookUp().stream().filter(LookUpRow::hasNextContainer).toList();
+        List<LookUpRow> rows = ledger.lookUp();
         if (rows.isEmpty() || ledger.coming().isEmpty()) {
             return Optional.empty();
         }
@@ -65,7 +65,15 @@ final class LookUpViews {
                 words.clock().day(first.date()),
                 Optional.of(Integer.toString(first.setting()))
                         .filter(number -> evening(first.date()).settings().size() > 1),
+                nextPart(first),
                 rows.stream().map(this::row).toList());
+    }
+
+    private Optional<String> nextPart(LookUpRow row) {
+        List<Dose> settings = evening(row.date()).settings();
+        return Optional.of(row.setting())
+                .filter(setting -> setting < settings.size())
+                .map(setting -> words.amounts().amount(settings.get(setting)));
     }
 
     private LookUpView.Row row(LookUpRow row) {
@@ -74,6 +82,9 @@ final class LookUpViews {
     }
 
     private String next(LookUpRow row) {
+        if (!row.hasNextContainer()) {
+            return words.text("cartridges.look-up.no-box");
+        }
         if (row.next().isEmpty()) {
             return words.text("cartridges.look-up.none");
         }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param openedDays days a cartridge may be used once opened
  * @param alcohol true when the clinic cleans the skin with alcohol swabs
  * @param exact true when it is given at an exact minute
+ * @param others the names of the other filled syringes, which this one must not be taken for
  * @param avoid what the patient avoids and has to look for on the box
  */
 public record MedicineView(
@@ -29,8 +30,10 @@ public record MedicineView(
         Optional<String> openedDays,
         boolean alcohol,
         boolean exact,
+        List<String> others,
         List<String> avoid) {
     public MedicineView {
+        others = List.copyOf(others);
         avoid = List.copyOf(avoid);
     }
 }

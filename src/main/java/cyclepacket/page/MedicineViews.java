@@ -45,7 +45,17 @@ final class MedicineViews {
                 pen.map(known -> Integer.toString(known.openedDays())),
                 usesAlcohol(facts),
                 medicine.exactTime(),
+                others(medicine),
                 facts.files().plan().avoid());
+    }
+
+    /** The other ready syringes: they look alike, so their names are told apart in print. */
+    List<String> others(Medicine medicine) {
+        return facts.files().medicines().values().stream()
+                .filter(other -> other.device().pen().isEmpty())
+                .filter(other -> !other.id().equals(medicine.id()))
+                .map(Medicine::name)
+                .toList();
     }
 
     private String needle(Needle needle) {

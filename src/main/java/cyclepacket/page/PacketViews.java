@@ -102,9 +102,9 @@ public final class PacketViews {
         Clinic clinic = facts.files().clinic();
         return new PhonesView(
                 oneLine(clinic.day().number()),
-                clinic.day().hours(),
+                words.clock().hours(clinic.day().hours()),
                 oneLine(clinic.night().number()),
-                clinic.night().hours(),
+                words.clock().hours(clinic.night().hours()),
                 clinic.emergency());
     }
 

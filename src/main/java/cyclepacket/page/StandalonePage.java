@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A page that a browser shows with nothing but its own file: the fonts travel inside it. */
 public final class StandalonePage {
@@ -19,6 +21,15 @@ public final class StandalonePage {
             new Face("Noto Sans", "400", "NotoSans-Regular.ttf"),
             new Face("Noto Sans", "700", "NotoSans-Bold.ttf"),
             new Face("Noto Sans Symbols 2", "400", "NotoSansSymbols2-Regular.ttf"));
+
+    private static final Pattern PART = Pattern.compile("<div class=\"part ([^\"]*)\"[^>]*>");
+
+    /** A sheet's width keeps the lines as long as they are on paper; page numbers exist on paper alone. */
+    private static final String SCREEN = ".head, .foot, .door-head, .door-foot, .page-of { display: none; }\n"
+            + "table.contents a:after { content: none; }\n"
+            + ".own-lines { border-bottom: 0.75pt solid #000; margin: 0 0 10pt 0; }\n"
+            + "@media screen { body { max-width: 540pt; margin: 24pt auto; }\n"
+            + ".part { border-top: 6pt double #000; margin-top: 36pt; padding-top: 12pt; } }\n";
 
     private StandalonePage() {}
 
@@ -39,13 +50,33 @@ public final class StandalonePage {
                     .append(Base64.getEncoder().encodeToString(font))
                     .append("); }\n");
         }
-        // On a screen there are no pages: a sheet's width keeps the lines as long as they are on paper.
-        style.append("@media screen { body { max-width: 540pt; margin: 24pt auto; } }\n</style>\n");
-        int head = xhtml.indexOf(HEAD_END);
+        style.append(SCREEN).append("</style>\n");
+        String page = withHeads(xhtml);
+        int head = page.indexOf(HEAD_END);
         if (head < 0) {
             throw new TemplateFault("the page has no head", new IllegalStateException(HEAD_END));
         }
-        String whole = xhtml.substring(0, head) + style + xhtml.substring(head);
+        String whole = page.substring(0, head) + style + page.substring(head);
         return whole.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** A browser has no running lines, so each part carries its own: who it is for, which issue, and whether a draft. */
+    private static String withHeads(String xhtml) {
+        String others = running(xhtml, "head") + running(xhtml, "foot");
+        String door = running(xhtml, "door-head") + running(xhtml, "door-foot");
+        Matcher parts = PART.matcher(xhtml);
+        StringBuilder page = new StringBuilder();
+        while (parts.find()) {
+            String lines = parts.group(1).contains("door") ? door : others;
+            parts.appendReplacement(
+                    page, Matcher.quoteReplacement(parts.group() + "<div class=\"own-lines\">" + lines + "</div>"));
+        }
+        return parts.appendTail(page).toString();
+    }
+
+    private static String running(String xhtml, String name) {
+        Matcher block = Pattern.compile("<div class=\"" + name + "\">(.*?)</div>", Pattern.DOTALL)
+                .matcher(xhtml);
+        return block.find() ? block.group(1) : "";
     }
 }

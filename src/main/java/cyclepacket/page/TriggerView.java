@@ -16,8 +16,16 @@ public record TriggerView(List<Take> takes, Optional<Called> called, List<Stop> 
         stops = List.copyOf(stops);
     }
 
-    /** One medicine of the trigger. */
-    public record Take(String medicine, String doorName, BoxedAmount amount) {}
+    /**
+     * One medicine of the trigger.
+     *
+     * @param others names of ready syringes that it must not be taken for
+     */
+    public record Take(String medicine, String doorName, BoxedAmount amount, List<String> others) {
+        public Take {
+            others = List.copyOf(others);
+        }
+    }
 
     /**
      * The called instant.

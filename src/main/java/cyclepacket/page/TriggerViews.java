@@ -45,7 +45,8 @@ final class TriggerViews {
         Medicine medicine = facts.files().medicine(row.medicine()).orElseThrow();
         BoxedAmount box = new BoxedAmount(
                 amount.map(words.amounts()::amount), words.amounts().unit(medicine.unit()));
-        return Optional.of(new TriggerView.Take(medicine.name(), medicine.doorName(), box));
+        return Optional.of(new TriggerView.Take(
+                medicine.name(), medicine.doorName(), box, new MedicineViews(facts, words).others(medicine)));
     }
 
     private TriggerView.Called called(Trigger trigger) {

@@ -14,6 +14,9 @@ import java.util.TreeMap;
 
 /** What a template may call to print wording: {@code say}, {@code word} and {@code steps}. */
 final class WordingMethods {
+    /** Stands for a value's own star; private to Unicode, so no checked text holds it. */
+    private static final char KEPT_STAR = '\uE000';
+
     private final Wording wording;
 
     WordingMethods(Wording wording) {
@@ -49,9 +52,13 @@ final class WordingMethods {
         };
     }
 
+    /** A star that a value brings, in a phone number for example, is a star and never markup. */
     private TemplateModel markup(String key, Map<String, String> gaps) throws TemplateModelException {
-        String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(wording.fill(key, gaps));
-        return HTMLOutputFormat.INSTANCE.fromMarkup(escaped.replaceAll("\\*([^*]+)\\*", "<strong>$1</strong>"));
+        Map<String, String> values = new TreeMap<>(gaps);
+        values.replaceAll((name, value) -> value.replace('*', KEPT_STAR));
+        String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(wording.fill(key, values));
+        String strong = escaped.replaceAll("\\*([^*]+)\\*", "<strong>$1</strong>");
+        return HTMLOutputFormat.INSTANCE.fromMarkup(strong.replace(KEPT_STAR, '*'));
     }
 
     private static String key(List<?> arguments) throws TemplateModelException {

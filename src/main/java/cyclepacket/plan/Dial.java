@@ -6,13 +6,16 @@ import java.math.RoundingMode;
 import java.util.Objects;
 
 /**
- * What a pen can be set to: multiples of {@code step} from {@code least} to {@code most}.
+ * What a pen can be set to: multiples of {@code step} from {@code least} to {@code most}, at most 1,000 of them.
  *
  * @param least the smallest setting, a multiple of step above zero
  * @param step the distance between two settings, above zero
  * @param most the largest setting, a multiple of step
  */
 public record Dial(Dose least, Dose step, Dose most) {
+    /** A dial has marks that a person reads; a finer one is a slip in its step. */
+    private static final int MOST_SETTINGS = 1_000;
+
     public Dial {
         Objects.requireNonNull(least, "least");
         Objects.requireNonNull(step, "step");
@@ -25,6 +28,11 @@ public record Dial(Dose least, Dose step, Dose most) {
         if (!least.isMultipleOf(step) || !most.isMultipleOf(step) || least.isMoreThan(most)) {
             throw new Refusal(
                     "least and most of a dial are multiples of its step, least first",
+                    "copy least, step and most from the device's leaflet");
+        }
+        if (most.minus(least).isMoreThan(step.times(MOST_SETTINGS - 1))) {
+            throw new Refusal(
+                    "a dial with more than 1,000 settings cannot be right",
                     "copy least, step and most from the device's leaflet");
         }
     }

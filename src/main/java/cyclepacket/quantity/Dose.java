@@ -11,17 +11,21 @@ import java.util.Objects;
  * @param unit the unit the medicine is ordered in
  */
 public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
-    /** A thousand million units: far above any supply, low enough that sums of a course cannot overflow. */
-    public static final long MOST_MILLI_UNITS = 1_000_000_000_000L;
+    /** Ten million million units: far above any sum that a course of accepted amounts can make, and safe in a long. */
+    public static final long MOST_MILLI_UNITS = 10_000_000_000_000_000L;
 
     private static final int DECIMALS = 3;
+    /** Before the point; more is out of range, and need not be spelled out to be refused. */
+    private static final int MOST_DIGITS = 14;
+
+    private static final String RANGE = "write an amount from 0 to 10,000,000,000,000";
 
     public Dose {
         Objects.requireNonNull(unit, "unit");
         if (milliUnits < 0 || milliUnits > MOST_MILLI_UNITS) {
             throw new Refusal(
                     "an amount of " + BigDecimal.valueOf(milliUnits, DECIMALS).toPlainString() + " is out of range",
-                    "write an amount from 0 to 1,000,000,000");
+                    RANGE);
         }
     }
 
@@ -55,8 +59,8 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
             throw new Refusal(
                     "an amount has at most three decimals", "write the amount that was ordered, digit by digit");
         }
-        if (plain.precision() - plain.scale() > 10) {
-            throw new Refusal("an amount this large is out of range", "write an amount from 0 to 1,000,000,000");
+        if (plain.precision() - plain.scale() > MOST_DIGITS) {
+            throw new Refusal("an amount this large is out of range", RANGE);
         }
         return new Dose(
                 plain.setScale(DECIMALS, RoundingMode.UNNECESSARY)

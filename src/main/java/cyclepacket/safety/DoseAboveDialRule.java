@@ -22,6 +22,7 @@ final class DoseAboveDialRule extends Rule {
                     .filter(dial -> ordered.amount().isMoreThan(dial.most()))
                     .filter(dial -> ordered.amount().isMultipleOf(dial.step()))
                     .filter(dial -> !canBeSplit(ordered.amount(), dial))
+                    .filter(dial -> !DoseTooManySettingsRule.needsTooMany(ordered.amount(), dial))
                     .ifPresent(dial -> found.add(stop(
                             ordered.place(),
                             ordered.amount() + " is above the largest setting, " + dial.most()

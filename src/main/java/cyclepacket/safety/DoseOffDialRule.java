@@ -19,6 +19,7 @@ final class DoseOffDialRule extends Rule {
             ordered.dial()
                     .filter(dial -> !ordered.amount().isLessThan(dial.least()))
                     .filter(dial -> !ordered.amount().isMultipleOf(dial.step()))
+                    .filter(dial -> !DoseTooManySettingsRule.needsTooMany(ordered.amount(), dial))
                     .ifPresent(dial -> found.add(stop(
                             ordered.place(),
                             ordered.amount() + " is not a setting of this pen",

@@ -33,6 +33,7 @@ final class DosePartBelowDialRule extends Rule {
     private static boolean leavesSmallPart(Dose amount, Dial dial, HouseRules.SplitDose split) {
         return amount.isMoreThan(dial.most())
                 && amount.isMultipleOf(dial.step())
+                && !DoseTooManySettingsRule.needsTooMany(amount, dial)
                 && DoseAboveDialRule.canBeSplit(amount, dial)
                 && DoseSplit.settings(amount, dial, split).isEmpty();
     }

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Two identifiers of the patient are needed: the name and one of birth date and number. Source: Joint Commission,
- * National Patient Safety Goal NPSG.01.01.01, element of performance 1.
+ * National Patient Safety Goal NPSG.01.01.01, element of performance 1. A birth date that cannot be, or that stands there
+ * twice, identifies nobody.
  */
 final class IdentifiersRule extends Rule {
     IdentifiersRule() {
@@ -29,6 +30,24 @@ final class IdentifiersRule extends Rule {
                     "the patient has one identifier, and two are needed",
                     "write born, number, or both"));
         }
+        patient.born()
+                .filter(born -> born.isAfter(plan.preparedOn()))
+                .ifPresent(born -> found.add(stop(
+                        plan.inPlan("/patient/born"),
+                        "this birth date is later than the day the packet was prepared",
+                        "copy the birth date from the patient's record")));
+        if (isOneIdentifierTwice(patient)) {
+            found.add(stop(
+                    plan.inPlan("/patient/number"),
+                    "this number is the birth date again, and two identifiers are needed",
+                    "write the number that the clinic gave the patient, or take number out"));
+        }
         return found;
+    }
+
+    private static boolean isOneIdentifierTwice(Plan.Patient patient) {
+        return patient.born()
+                .flatMap(born -> patient.number().filter(new BirthDateSpelling(born)::matches))
+                .isPresent();
     }
 }

@@ -22,6 +22,11 @@ final class Phrases {
         return DAY.format(at) + ", " + HOUR.format(at) + " in " + at.getZone().getId();
     }
 
+    /** For example {@code 20:30}, in the zone of {@code at}. */
+    static String hour(ZonedDateTime at) {
+        return HOUR.format(at);
+    }
+
     /** Elapsed minutes in hours, for example {@code 32 h 30 min}. */
     static String hours(long minutes) {
         long size = Math.abs(minutes);

@@ -6,11 +6,19 @@ import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.ledger.RecordDoubt;
 import cyclepacket.plan.Medicine;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
 /** A rule over what the ledger found doubtful in the record; the words are the rule's own. */
 abstract class RecordDoubtRule extends Rule {
+    private static final Set<RecordDoubt.Kind> FROM_SUMS = EnumSet.of(
+            RecordDoubt.Kind.FILL_IMPOSSIBLE,
+            RecordDoubt.Kind.READING_UNCLEAR,
+            RecordDoubt.Kind.NO_END_WRITTEN,
+            RecordDoubt.Kind.NO_CONTAINER_LEFT,
+            RecordDoubt.Kind.PAST_IN_USE);
+
     private final Set<RecordDoubt.Kind> kinds;
 
     RecordDoubtRule(String code, Sums sums, Set<RecordDoubt.Kind> kinds) {
@@ -24,10 +32,25 @@ abstract class RecordDoubtRule extends Rule {
         for (MedicineLedger ledger : plan.ledger().medicines()) {
             ledger.doubts().stream()
                     .filter(doubt -> kinds.contains(doubt.kind()))
+                    .filter(doubt -> !isFollowUp(doubt, ledger.doubts()))
                     .map(doubt -> finding(plan, ledger.medicine(), doubt))
                     .forEach(found::add);
         }
         return found;
+    }
+
+    /**
+     * Whether the sums only stumble over a line that is stopped for its evening already. An explained line is a fact: what
+     * follows from it counts.
+     */
+    private static boolean isFollowUp(RecordDoubt doubt, List<RecordDoubt> all) {
+        return FROM_SUMS.contains(doubt.kind())
+                && all.stream().filter(other -> other.line() == doubt.line()).anyMatch(RecordDoubtRule::isWrongEvening);
+    }
+
+    private static boolean isWrongEvening(RecordDoubt doubt) {
+        return doubt.kind() == RecordDoubt.Kind.IN_FUTURE
+                || (doubt.kind() == RecordDoubt.Kind.OFF_COURSE && !doubt.isExplained());
     }
 
     abstract Finding finding(ComputedPlan plan, Medicine medicine, RecordDoubt doubt);

@@ -17,17 +17,29 @@ final class StockUsedUpRule extends Rule {
                 .filter(StockUsedUpRule::isUsedUp)
                 .map(opened -> stop(
                         opened.place(plan, "used"),
-                        opened.stock().used().orElseThrow() + " used is all that a "
+                        opened.stock().used().orElseThrow() + " used is " + comparison(opened) + " a "
                                 + opened.medicine().id() + " of "
                                 + opened.stock().size() + " can hold",
                         "take the line out, or mend used"))
                 .toList();
     }
 
-    private static boolean isUsedUp(OpenedStock opened) {
-        Optional<Dose> most = opened.medicine()
+    private static String comparison(OpenedStock opened) {
+        return mostOf(opened)
+                        .filter(most -> opened.stock().used().orElseThrow().isMoreThan(most))
+                        .isPresent()
+                ? "more than"
+                : "all that";
+    }
+
+    private static Optional<Dose> mostOf(OpenedStock opened) {
+        return opened.medicine()
                 .sizeLabelled(opened.stock().size())
                 .map(size -> size.gives().most());
+    }
+
+    private static boolean isUsedUp(OpenedStock opened) {
+        Optional<Dose> most = mostOf(opened);
         return most.isPresent()
                 && opened.stock()
                         .used()

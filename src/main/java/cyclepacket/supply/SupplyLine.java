@@ -24,7 +24,7 @@ import java.util.Optional;
  *     and the clinic's spares; 0 for medicines without them
  * @param purchase what to buy for the shortage
  * @param lengths how it lasts by the protocol's least, usual and most days, those still possible; empty when the trigger
- *     has its day
+ *     has its day, or the medicine none before it
  * @param choices the ways to buy while the length is unknown
  * @param betterOrder a better order to load what is at home, if there is one
  */

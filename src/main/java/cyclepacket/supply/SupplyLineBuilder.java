@@ -162,7 +162,11 @@ final class SupplyLineBuilder {
         return missing;
     }
 
+    /** One dose on a day that is not called yet is the same at every length. */
     private List<LengthCover> lengths() {
+        if (undated > 0) {
+            return List.of();
+        }
         StimulationDays usual = files.protocol().stimulationDays();
         return Stream.of(usual.least(), usual.usual(), usual.most())
                 .distinct()

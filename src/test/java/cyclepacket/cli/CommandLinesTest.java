@@ -30,7 +30,7 @@ class CommandLinesTest {
 
     @Test
     void explainsEachCommand() {
-        for (String command : List.of("demo", "packet", "check", "ledger", "countersign")) {
+        for (String command : List.of("demo", "packet", "check", "ledger", "supplies", "countersign")) {
             TypedRun help = TypedRun.of(command, "--help");
             assertEquals(0, help.exit(), command);
             assertTrue(help.out().contains("Usage: cyclepacket " + command), help.out());
@@ -43,6 +43,18 @@ class CommandLinesTest {
         assertEquals(0, run.exit());
         assertTrue(run.out().contains("[SUPPLY-SHORT]"), run.out());
         assertFalse((run.out() + run.err()).contains("Hollis"), "no finding here is about the name");
+    }
+
+    @Test
+    void printsTheSuppliesInTwoForms() {
+        TypedRun table = TypedRun.of("supplies", PLAN);
+        assertEquals(0, table.exit());
+        assertTrue(table.out().contains("order by  Thu 11 Mar 2027, 14:00 in America/New_York"), table.out());
+        assertTrue(table.out().contains("buy       1 x 900 + 1 x 300, 1245 USD"), table.out());
+        assertTrue(table.out().contains("the clinic gives none, so every length counts alike"), table.out());
+        TypedRun json = TypedRun.of("supplies", PLAN, "--json");
+        assertTrue(json.out().startsWith("{\"plan\":\"SM-04417\",\"medicines\":["), json.out());
+        assertEquals(1, json.out().lines().count());
     }
 
     @Test

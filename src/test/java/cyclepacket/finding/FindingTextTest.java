@@ -1,9 +1,12 @@
 package cyclepacket.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class FindingTextTest {
@@ -46,6 +49,28 @@ class FindingTextTest {
                 .split("\n");
         assertEquals(printed[1].indexOf('Y'), printed[2].indexOf('^'));
         assertTrue(printed[1].length() < 160);
+    }
+
+    @Test
+    void printsFiftyOfOneCodeAndCountsTheRest() {
+        List<Finding> many = new ArrayList<>();
+        for (int n = 1; n <= 52; n++) {
+            many.add(Finding.stop("C", Place.at("f", "/" + n), "t" + n, "m"));
+        }
+        Finding other = Finding.warn("D", Place.at("f", ""), "u", "m");
+        many.add(other);
+        String shown = FindingText.printShort(many);
+        assertTrue(shown.contains("t50   [C]"));
+        assertFalse(shown.contains("t51   [C]"));
+        assertTrue(shown.endsWith("   mend: m\n... and 2 more   [C]\n" + print(other)), shown);
+    }
+
+    @Test
+    void printsAFullFiftyWithoutACount() {
+        List<Finding> fifty = IntStream.range(0, 50)
+                .mapToObj(n -> Finding.stop("C", Place.at("f", "/" + n), "t", "m"))
+                .toList();
+        assertEquals(FindingText.print(fifty), FindingText.printShort(fifty));
     }
 
     private static String print(Finding finding) {

@@ -72,11 +72,14 @@ class PressTest {
     @ValueSource(ints = {1, 2, 3})
     void putsTwoIdentifiersOnEveryPageButTheDoor(int issue) throws IOException {
         List<String> pages = pages(issue, "packet.pdf");
-        for (int page = 0; page < pages.size(); page++) {
-            boolean isDoor = pages.get(page).contains("Every evening at");
-            assertEquals(!isDoor, pages.get(page).contains("Wren Hollis"), "page " + (page + 1));
-            assertEquals(!isDoor, pages.get(page).contains("17 April 1990"), "page " + (page + 1));
-            assertEquals(!isDoor, pages.get(page).contains("SM-04417"), "page " + (page + 1));
+        List<String> anonymous =
+                pages.stream().filter(page -> !page.contains("SM-04417")).toList();
+        assertEquals(1, anonymous.size(), "the door page alone");
+        assertTrue(anonymous.get(0).contains("WH, issue " + issue), anonymous.get(0));
+        assertFalse(anonymous.get(0).contains("Wren Hollis"), anonymous.get(0));
+        for (String page : pages) {
+            boolean isDoor = page.equals(anonymous.get(0));
+            assertEquals(!isDoor, page.contains("Wren Hollis") && page.contains("17 April 1990"), page);
         }
         for (String page : pages(issue, "chart.pdf")) {
             assertTrue(page.contains("Wren Hollis") && page.contains("7730418"), page);
@@ -165,6 +168,12 @@ class PressTest {
         press.print(PLANS.resolve("SM-04417.yaml"), kept, true, Instant.EPOCH);
         String page = Files.readString(kept.resolve("SM-04417/issue-1/packet.xhtml"), StandardCharsets.UTF_8);
         assertTrue(page.contains("@font-face"));
+        String[] parts = page.split("<div class=\"part ");
+        assertTrue(parts.length > 8, "every part of the packet");
+        for (int part = 1; part < parts.length; part++) {
+            assertTrue(parts[part].contains("DRAFT"), "a draft is one on every part");
+            assertEquals(!parts[part].startsWith("door"), parts[part].contains("Wren Hollis"), parts[part]);
+        }
         assertFalse(page.contains("<link"), "no style sheet of its own file");
         assertFalse(page.contains("http:") && page.contains("src=\"http"), "nothing from a network");
     }

@@ -165,6 +165,7 @@ class ChartPagesTest {
                 "6. Teach-back record",
                 "7. Signatures",
                 "8. Sheet for a dose call",
+                "9. Order sheet",
                 "The tool does not prescribe.",
                 "Record, as it was told",
                 "36 hours before R")) {

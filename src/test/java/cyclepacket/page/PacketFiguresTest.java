@@ -80,7 +80,10 @@ class PacketFiguresTest {
     void replacesTheFirstIssueByTheSecond() throws Exception {
         String start = part(new DemoPlan(2), "start");
         assertTrue(start.contains("REPLACES issue 1 of 3 March."), start);
-        assertTrue(start.contains("Take it off the door and throw it away. KEEP the page My log."), start);
+        assertTrue(
+                start.contains(
+                        "First copy your numbers into My log. Take the old packet off the door. Tear it up. KEEP the page My log."),
+                start);
         assertEquals(
                 List.of(
                         "9 March: [212.5 units]",
@@ -96,8 +99,8 @@ class PacketFiguresTest {
     @Test
     void listsPastEveningsAsTheyWereGiven() throws Exception {
         String days = part(new DemoPlan(2), "days");
-        assertTrue(days.contains("Monday 8 March 187.5 units follitropin done"), days);
-        assertTrue(days.contains("If you have no trigger call, call us before this evening."), days);
+        assertTrue(days.contains("Mon 8 March 187.5 units follitropin done"), days);
+        assertTrue(days.contains("No trigger call from us? Call us before 6:00 p.m. (18:00) on that day."), days);
     }
 
     @Test
@@ -119,8 +122,8 @@ class PacketFiguresTest {
         assertTrue(trigger.contains("at exactly 7:30 p.m. (19:30)"), trigger);
         assertTrue(trigger.contains("Eastern time (New York)"), trigger);
         assertTrue(trigger.contains("Set one for 7:00 p.m. (19:00) to get ready."), trigger);
-        assertTrue(trigger.contains("Stop follitropin. Your last evening is Friday 12 March."), trigger);
-        assertTrue(trigger.contains("We collect your eggs on Monday 15 March at 8:30 a.m. (08:30)."), trigger);
+        assertTrue(trigger.contains("No follitropin on this day. Your last one is Friday 12 March."), trigger);
+        assertTrue(trigger.contains("We start at 8:30 a.m. (08:30) on Monday 15 March."), trigger);
         String door = part(new DemoPlan(3), "door");
         assertTrue(door.contains("At exactly 7:30 p.m. (19:30)") && door.contains("250 micrograms"), door);
     }
@@ -134,7 +137,7 @@ class PacketFiguresTest {
         assertTrue(
                 part(plan, "start")
                         .contains(
-                                "Saturday 13 March at 7:30 p.m. (19:30) is your next time. Use your one-time syringe."),
+                                "Saturday 13 March at 7:30 p.m. (19:30): your next injection. Use the one-time syringe."),
                 part(plan, "start"));
         plan.preparedOn = Optional.of(DemoPlan.march(14));
         assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));
@@ -160,11 +163,14 @@ class PacketFiguresTest {
     @Test
     void primesANewCartridgeOnlyUnlessTheMedicineSaysEachTime() throws Exception {
         String page = part(new DemoPlan(1), "how-fsh-pen");
-        assertTrue(page.contains("Do this only when you load a new cartridge."), page);
+        assertTrue(page.contains("Prime only when you load a new cartridge."), page);
         DemoPlan each = new DemoPlan(1);
         each.prime = Device.Prime.EACH_INJECTION;
         String other = part(each, "how-fsh-pen");
-        assertTrue(other.contains("Prime the pen each time.") && !other.contains("only when you load"), other);
+        assertTrue(
+                other.contains("Prime the pen each time, as your pen's leaflet shows.")
+                        && !other.contains("only when you load"),
+                other);
     }
 
     @Test
@@ -177,7 +183,7 @@ class PacketFiguresTest {
                 "Pinch up a fold of skin.",
                 "Push the needle straight in",
                 "Count slowly to 10.",
-                "0 means that all of it went in.",
+                "0 means you got the whole dose.",
                 "Get the new-cartridge card.",
                 "This pen shows what you still need.")) {
             assertTrue(page.contains(words), words);
@@ -202,10 +208,10 @@ class PacketFiguresTest {
         left.window = Device.Window.LEFT;
         String card = part(left, "card");
         assertTrue(card.contains("what is left in this cartridge"), card);
-        assertTrue(card.contains("Dial the amount you copied from the table."), card);
+        assertTrue(card.contains("Dial the amount you copied: Still to give."), card);
         String owed = part(new DemoPlan(1), "card");
         assertTrue(owed.contains("Do not turn the dial.") && owed.contains("Dial the number you wrote."), owed);
-        assertTrue(owed.contains("EXAMPLE: the window stops at 25 units."), owed);
+        assertTrue(owed.contains("EXAMPLE: it says 25 units."), owed);
         assertTrue(part(left, "how-fsh-pen").contains("This pen shows what is left inside."));
     }
 
@@ -239,13 +245,7 @@ class PacketFiguresTest {
     void listsTheSignsToCallFor() throws Exception {
         String calls = part(new DemoPlan(1), "calls");
         for (String sign : List.of(
-                "swells",
-                "throw up",
-                "pain",
-                "thirsty",
-                "little or dark urine",
-                "short of breath",
-                "Your leg is red")) {
+                "swells", "throw up", "pain", "thirsty", "pee very little", "trouble breathing", "leg is red")) {
             assertTrue(calls.contains(sign), sign);
         }
     }
@@ -267,5 +267,130 @@ class PacketFiguresTest {
                 "child")) {
             assertTrue(page.contains(words), words);
         }
+    }
+
+    /** The locked path in its order: the needle, the check, the dial back to 0, priming, then the number. */
+    @Test
+    void holdsTheWholePathOnOneSideOfTheCard() throws Exception {
+        for (Device.Window window : Device.Window.values()) {
+            DemoPlan plan = new DemoPlan(1);
+            plan.window = window;
+            String card = part(plan, "card");
+            int at = -1;
+            for (String step : List.of(
+                    window == Device.Window.OWED ? "Do not turn the dial." : "Do not press yet.",
+                    "Maybe a blocked needle.",
+                    "Take the used needle off",
+                    "turn the dial back to 0",
+                    "Take the box with the next number.",
+                    "Put on a new needle.",
+                    "Prime, as your pen's leaflet shows.",
+                    window == Device.Window.OWED ? "Dial the number you wrote." : "Dial the amount you copied",
+                    "Tick Now 0",
+                    "Does the pen stop again?")) {
+                assertTrue(card.indexOf(step) > at, step + " in its place: " + card);
+                at = card.indexOf(step);
+            }
+            int marked = card.indexOf("Does the door page say new cartridge for tonight?");
+            int listed = card.indexOf("Is your number in the table?");
+            assertTrue(0 < marked && marked < listed && listed < card.indexOf("Take the used needle off"), card);
+            assertTrue(card.contains("Any no? Stop. Call us before you give more."), card);
+        }
+    }
+
+    /** What is left is never a higher mark, and the pen does not say it all of itself. */
+    @Test
+    void keepsTheOtherPensLinesOffTheCardOfAPenThatShowsWhatIsLeft() throws Exception {
+        DemoPlan left = new DemoPlan(1);
+        left.window = Device.Window.LEFT;
+        String page = plain(PageText.of(PacketRulesTest.xhtml(left)).text());
+        String card = page.substring(page.indexOf("New-cartridge card The dial"), page.indexOf("How to use your"));
+        for (String other : List.of("higher mark", "you turned the dial", "whole number is still to give")) {
+            assertFalse(card.contains(other), other);
+        }
+    }
+
+    @Test
+    void tellsOneOrderForANumberBelowTheFirstMark() throws Exception {
+        String page = plain(PageText.of(PacketRulesTest.xhtml(new DemoPlan(2))).text());
+        assertTrue(page.contains("The number is less than 12.5 units? Call us before you do more."), page);
+        assertTrue(
+                page.contains("The number is 12.5 units or more, and between two marks? Write the higher mark."), page);
+    }
+
+    /** Issue 2 has no box 3 at home: its table still lists the numbers, and says to call. */
+    @Test
+    void printsTheTableWithoutANextBox() throws Exception {
+        String page = part(new DemoPlan(2), "cartridges");
+        assertTrue(page.contains("12.5 units 12.5 units You have no next box. Call us."), page);
+    }
+
+    @Test
+    void headsTheDoorWithBothTimesOnceTheLastInjectionIsCalled() throws Exception {
+        String door = part(new DemoPlan(3), "door");
+        assertTrue(door.startsWith("Friday: 8:30 p.m. (20:30)Saturday: exactly 7:30 p.m. (19:30) "), door);
+        assertTrue(door.contains("Only this one. No evening pen. No small syringe."), door);
+        assertTrue(door.contains("No more injections after this, unless we call."), door);
+        assertTrue(door.contains("Monday 15 March, 8:30 a.m. (08:30): be where we told you."), door);
+        String start = part(new DemoPlan(3), "start");
+        assertTrue(start.contains("Saturday 13 March at exactly 7:30 p.m. (19:30): your one-time syringe."), start);
+        String days = part(new DemoPlan(3), "days");
+        assertTrue(days.contains("We collect your eggs at 8:30 a.m. (08:30)."), days);
+        assertTrue(days.contains("Clocks go forward by one hour on Sunday 14 March."), days);
+    }
+
+    @Test
+    void tellsTheTwoReadySyringesApart() throws Exception {
+        for (String part : List.of("trigger", "how-trigger-syringe")) {
+            String page = part(new DemoPlan(3), part);
+            assertTrue(page.contains("It must say choriogonadotropin alfa. It must not say ganirelix."), page);
+        }
+    }
+
+    @Test
+    void labelsThePartsOfADividedDose() throws Exception {
+        DemoPlan divided = new DemoPlan(1);
+        divided.dialMost = "150";
+        String door = part(divided, "door");
+        assertTrue(door.contains("Door page 1 of 3") && door.contains("Give both. Two needles."), door);
+        assertTrue(door.contains("1st") && door.contains("2nd") && door.contains("The pen stops"), door);
+        String page = part(divided, "cartridges");
+        assertTrue(page.contains("Monday 8 March, injection 1: 12.5 to 62.5 units."), page);
+        assertTrue(page.contains("Monday 8 March, injection 2: 37.5 to 87.5 units."), page);
+        assertTrue(page.contains("Then give the next part: 87.5 units."), page);
+    }
+
+    @Test
+    void ordersNothingBeforeTheStartIsCalled() throws Exception {
+        DemoPlan waiting = new DemoPlan(1);
+        waiting.startCalled = false;
+        PageText page = PageText.of(PacketRulesTest.xhtml(waiting));
+        for (String kind : List.of("door", "days")) {
+            assertEquals(
+                    0,
+                    page.all("span").stream()
+                            .filter(span -> span.getAttribute("class").startsWith("amount"))
+                            .filter(span -> PageText.isInside(span, kind))
+                            .count());
+        }
+        String door = plain(PageText.text(page.part("door").get(0)));
+        assertTrue(door.startsWith("Nothing starts before our call."), door);
+        assertTrue(door.contains("planned 187.5 units") && door.contains("Wait for our call."), door);
+        String boxes = plain(PageText.text(page.part("cartridges").get(0)));
+        assertTrue(boxes.contains("Only planned: Expect a new cartridge"), boxes);
+        assertTrue(boxes.contains("planned: Thursday 1 April"), boxes);
+    }
+
+    @Test
+    void saysWhoAnswersWhenInTheSameWordsEverywhere() throws Exception {
+        PageText page = PageText.of(PacketRulesTest.xhtml(new DemoPlan(3)));
+        List<String> blocks = page.all("table").stream()
+                .filter(table -> table.getAttribute("class").equals("phones"))
+                .map(table ->
+                        plain(PageText.text(table)).replace(" Emergency", "").replace(" 911", ""))
+                .toList();
+        assertEquals(6, blocks.size());
+        assertEquals(1, blocks.stream().distinct().count(), blocks.toString());
+        assertTrue(blocks.get(0).contains("weekdays 8:00 a.m. to 4:30 p.m. (08:00 to 16:30)"), blocks.get(0));
     }
 }

@@ -9,6 +9,7 @@ import cyclepacket.pdf.Conformity;
 import cyclepacket.pdf.DocumentFacts;
 import cyclepacket.pdf.Sheet;
 import cyclepacket.pdf.Typesetter;
+import cyclepacket.plan.Device;
 import cyclepacket.plan.Plan;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -133,6 +134,50 @@ class PacketPrintTest {
                 assertEquals(1, doors);
             }
         }
+    }
+
+    /** A card that is read at night must not run over the leaf: one page, or two that break by meaning in large print. */
+    @ParameterizedTest
+    @MethodSource("cards")
+    void keepsTheCardOnItsPage(DemoPlan plan) throws IOException {
+        try (PDDocument document = Loader.loadPDF(print(plan))) {
+            List<String> pages =
+                    Marks.of(document).stream().map(page -> page.text).toList();
+            int first = indexOf(pages, "Turn to side 2.");
+            int second = indexOf(pages, "Have this page with you when you call.");
+            boolean isLarge = plan.textSize == Plan.TextSize.LARGE;
+            assertEquals(isLarge ? 2 : 1, second - first, name(plan) + pages.subList(first, second));
+        }
+    }
+
+    private static int indexOf(List<String> pages, String words) {
+        for (int index = 0; index < pages.size(); index++) {
+            if (pages.get(index).contains(words)) {
+                return index;
+            }
+        }
+        throw new AssertionError(words + " stands on no page");
+    }
+
+    static Stream<DemoPlan> cards() {
+        List<DemoPlan> cards = new ArrayList<>();
+        for (Plan.Paper paper : Plan.Paper.values()) {
+            for (Plan.TextSize size : Plan.TextSize.values()) {
+                for (Device.Window window : Device.Window.values()) {
+                    for (String most : List.of("400", "150")) {
+                        DemoPlan plan = new DemoPlan(1);
+                        plan.paper = paper;
+                        plan.textSize = size;
+                        plan.window = window;
+                        plan.dialMost = most;
+                        plan.draft = true;
+                        plan.startCalled = false;
+                        cards.add(plan);
+                    }
+                }
+            }
+        }
+        return cards.stream();
     }
 
     @Test

@@ -138,9 +138,13 @@ class PacketRulesTest {
     @MethodSource("packets")
     void neverBreaksAnAmountFromItsUnit(String name) throws Exception {
         PageText page = named(name);
-        assertFalse(Pattern.compile("\\d (?:units?|mg|micrograms?|mm|cm)\\b")
-                .matcher(page.text())
-                .find());
+        assertEquals(
+                List.of(),
+                Pattern.compile("\\d (?:units?|mg|micrograms?|mm|cm)\\b")
+                        .matcher(page.text())
+                        .results()
+                        .map(broken -> page.text().substring(broken.start() - 20, broken.end()))
+                        .toList());
         for (Element span : page.all("span")) {
             if (span.getAttribute("class").equals("amount")) {
                 assertTrue(PageText.text(span).contains("\u00a0"), PageText.text(span));
@@ -282,9 +286,15 @@ class PacketRulesTest {
     @Test
     void givesNoTimeBeforeTheTriggerIsCalled() throws Exception {
         for (int issue = 1; issue <= 2; issue++) {
-            String trigger =
-                    PageText.text(page(issue, plan -> {}).part("trigger").get(0));
+            PageText page = page(issue, plan -> {});
+            String trigger = PageText.text(page.part("trigger").get(0));
             assertTrue(trigger.contains("We will call you with the day and time."), trigger);
+            for (Element phones : page.all("table")) {
+                if (phones.getAttribute("class").equals("phones")) {
+                    // The hours of the clinic's lines are no time to inject.
+                    trigger = trigger.replace(PageText.text(phones), "");
+                }
+            }
             assertFalse(
                     Pattern.compile("\\d:\\d\\d|March|p\\.m\\.|a\\.m\\.")
                             .matcher(trigger)
