@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
  * {@code -Dbatch=500} prints so many plans; the figures are written to {@code target/batch.txt}.
  */
 class KilledBatchTest {
-    private static final int KILLS = Integer.getInteger("kills", 2);
-    private static final int PLANS = Integer.getInteger("batch", 3);
+    private static final int KILLS = Integer.getInteger("kills", 1);
+    private static final int PLANS = Integer.getInteger("batch", 2);
     private static final int KILLED_PLANS = 3;
     private static final Path PLACE = Path.of("target", "killed-batch").toAbsolutePath();
     private static final Pattern FILE = Pattern.compile("\\{\"name\":\"([^\"]+)\",\"sha256\":\"([0-9a-f]{64})\"}");
@@ -70,6 +70,8 @@ class KilledBatchTest {
     private static Process start(String name, Path out) throws IOException {
         List<String> command = List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
                 "-Djava.awt.headless=true",
                 "-Dcyclepacket.home=" + Path.of("").toAbsolutePath(),
                 "-cp",
