@@ -42,6 +42,7 @@ class HouseTest {
             "org.snakeyaml..", "intake",
             "com.networknt..", "intake",
             "tools.jackson..", "intake exchange",
+            "biweekly..", "exchange",
             "freemarker..", "page",
             "com.openhtmltopdf..", "pdf",
             "org.apache..", "pdf",

@@ -104,6 +104,8 @@ final class ReviseCommand implements Callable<Integer> {
                         + " on that differ:");
         terminal.out().print(next.table().isEmpty() ? "   none\n" : next.table());
         next.teachAgain().forEach(terminal.out()::println);
+        terminal.out().println("On the phone:");
+        next.say().forEach(sentence -> terminal.out().println("   " + sentence));
         terminal.out().flush();
     }
 

@@ -1,5 +1,6 @@
 package cyclepacket.packet;
 
+import cyclepacket.exchange.CalendarFile;
 import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
@@ -142,10 +143,23 @@ public final class Press implements AutoCloseable {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("packet.pdf", packet.value().get());
         files.put("chart.pdf", chart.value().get());
+        if (!reckoning.isDraft()) {
+            calendar(reckoning, replaced, code).ifPresent(calendar -> files.put("calendar.ics", calendar));
+        }
         if (filing.keepXhtml()) {
             files.put("packet.xhtml", StandalonePage.of(packetPrinted.page(), templates));
         }
         return filing.filed(reckoning, Finding.sorted(findings), code, files);
+    }
+
+    /** A draft is not for the patient, and its alarms would ring all the same. */
+    private static Optional<byte[]> calendar(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
+        return CalendarFile.of(calendarIssue(reckoning), replaced.map(Press::calendarIssue), code);
+    }
+
+    private static CalendarFile.Issue calendarIssue(Reckoning reckoning) {
+        Reckoning.Computed own = reckoning.own();
+        return new CalendarFile.Issue(own.files().plan(), own.course(), own.ledger());
     }
 
     BatchSheets sheets() {

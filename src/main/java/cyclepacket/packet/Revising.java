@@ -4,6 +4,7 @@ import cyclepacket.exchange.RegisterEntry;
 import cyclepacket.finding.Finding;
 import cyclepacket.intake.FlowLine;
 import cyclepacket.intake.PlanEdit;
+import cyclepacket.page.CallWords;
 import cyclepacket.page.ChangedTable;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.Revision.What;
@@ -28,6 +29,7 @@ public final class Revising {
     private final Reckoning next;
     private final Revise revise;
     private final String table;
+    private final Path templates;
 
     private Revising(Path plan, Path out, byte[] before, byte[] after, Revise revise, Path templates)
             throws IOException {
@@ -36,6 +38,7 @@ public final class Revising {
         this.before = before;
         this.after = after;
         this.revise = revise;
+        this.templates = templates;
         old = Reckoning.of(plan, before);
         next = Reckoning.of(plan, after);
         table = next.planAndIssue().isEmpty()
@@ -114,6 +117,11 @@ public final class Revising {
     /** Every day from the day of the call on that differs, before and now; empty when none does. */
     public String table() {
         return table;
+    }
+
+    /** What to say and ask on the phone, in the order of the call. */
+    public List<String> say() {
+        return CallWords.of(templates, next.own().files());
     }
 
     /** What must be shown to the patient again, each as one sentence. */

@@ -6,9 +6,11 @@ import cyclepacket.plan.Medicine;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.Protocol;
 import cyclepacket.plan.RecordLine;
+import cyclepacket.plan.Revision;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -29,6 +31,9 @@ final class ChartInputs {
         new ChartMeasures(source, words).table().ifPresent(tables::add);
         if (!plan.record().isEmpty()) {
             tables.add(record());
+        }
+        if (!plan.revised().isEmpty()) {
+            tables.add(revised());
         }
         return tables;
     }
@@ -123,11 +128,23 @@ final class ChartInputs {
         String used = stock.used()
                 .map(dose -> "\n" + words.fill("stock.used", "amount", words.amount(dose)))
                 .orElse("");
+        String moved = stock.received()
+                        .map(day -> "\n" + words.fill("stock.received", "day", words.date(day)))
+                        .orElse("")
+                + stock.discarded()
+                        .map(day -> "\n"
+                                + words.fill(
+                                        "stock.discarded",
+                                        "day",
+                                        words.date(day),
+                                        "reason",
+                                        stock.reason().orElse("")))
+                        .orElse("");
         table.row(
                 name(source, medicine),
                 box,
                 words.amount(stock.size()),
-                stock.lot().orElse(words.text("not-told")) + opened + used,
+                stock.lot().orElse(words.text("not-told")) + opened + used + moved,
                 stock.expires().map(this::dateAndYear).orElse(words.text("not-told")),
                 alike.isEmpty() ? words.text("none") : gives(alike.get(0)));
     }
@@ -147,6 +164,49 @@ final class ChartInputs {
 
     private String dateAndYear(LocalDate date) {
         return words.date(date) + AmountWords.NO_BREAK + date.getYear();
+    }
+
+    /** What each issue changed, whose order it was, and who told it to whom. */
+    private ChartTable revised() {
+        ChartTable.Builder table = ChartTable.of(words.wording(), "revised", "#issue", "what", "order", "call");
+        table.caption(words.text("revised"));
+        for (Revision line : plan.revised()) {
+            table.row(
+                    Integer.toString(line.issue()),
+                    what(line),
+                    line.order().orElse(words.text("not-told")),
+                    words.fill(
+                            line.readBack() ? "revised.called" : "revised.called.unread",
+                            "by",
+                            line.by(),
+                            "to",
+                            line.to(),
+                            "on",
+                            words.date(line.on())));
+        }
+        return table.build();
+    }
+
+    private String what(Revision line) {
+        String of = line.of()
+                .map(id -> source.files().medicine(id).map(Medicine::name).orElse(id))
+                .orElse("");
+        String now = line.now()
+                .map(id -> source.files().medicine(id).map(Medicine::name).orElse(id))
+                .orElse("");
+        String last = line.lastDay()
+                .filter(day -> !line.from().equals(Optional.of(day)))
+                .map(day -> " " + words.fill("revised.until", "day", words.day(day)))
+                .orElse("");
+        return words.fill(
+                        "revised.what." + line.what().name().toLowerCase(Locale.ROOT),
+                        "of",
+                        of,
+                        "now",
+                        now,
+                        "from",
+                        line.from().map(words::day).orElse(""))
+                + last;
     }
 
     private ChartTable record() {

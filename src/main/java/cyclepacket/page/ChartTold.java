@@ -28,6 +28,11 @@ final class ChartTold {
         if (line.windows().stream().anyMatch(shown -> !shown.isZero())) {
             told.add(words.text(line.readBack() ? "told.read-back" : "told.not-read-back"));
         }
+        line.at()
+                .ifPresent(at -> told.add(words.fill(
+                        "told.late", "day", words.day(at.toLocalDate()), "time", words.time(at.toLocalTime()))));
+        line.insteadOf().ifPresent(due -> told.add(words.fill("told.instead", "medicine", due)));
+        line.loaded().ifPresent(box -> told.add(words.fill("told.loaded", "box", Integer.toString(box))));
         line.lost().ifPresent(dose -> told.add(words.fill("told.lost", "amount", words.amount(dose))));
         if (line.inQuestion()) {
             told.add(words.text("told.in-question"));

@@ -108,7 +108,7 @@ final class ChartViews {
         Optional<String> visit = source.course().nextVisit().map(this::visit);
         return new ChartView.Phone(
                 words.list(source.files().clinic().rules().mayCallDoses()),
-                example().map(dose -> new ChartView.Spoken(words.amount(dose), said(dose))),
+                example().map(dose -> new ChartView.Spoken(words.amount(dose), words.said(dose))),
                 visit,
                 words.time(source.files().clinic().rules().noCallBy()),
                 unit());
@@ -132,15 +132,6 @@ final class ChartViews {
         return firstPen()
                 .map(pen -> words.amounts().unit(pen.medicine().unit()))
                 .orElse("");
-    }
-
-    /** Digit by digit, for example {@code two-two-five}. */
-    private String said(Dose dose) {
-        return dose.number()
-                .toPlainString()
-                .chars()
-                .mapToObj(digit -> words.text(digit == '.' ? "digit.point" : "digit." + (char) digit))
-                .collect(Collectors.joining("-"));
     }
 
     private ChartView.Teaching teaching() {

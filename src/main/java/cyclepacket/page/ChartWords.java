@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Amounts, days and sentences as the clinic's staff read them: exact, short, and each on one line. */
 final class ChartWords {
@@ -62,6 +63,15 @@ final class ChartWords {
 
     String amount(Dose dose) {
         return amounts.amount(dose);
+    }
+
+    /** Digit by digit, for example {@code two-two-five}. */
+    String said(Dose dose) {
+        return dose.number()
+                .toPlainString()
+                .chars()
+                .mapToObj(digit -> text(digit == '.' ? "digit.point" : "digit." + (char) digit))
+                .collect(Collectors.joining("-"));
     }
 
     /** For example {@code 37.5 to 150}; one number when both are equal. */

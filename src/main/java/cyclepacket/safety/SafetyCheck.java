@@ -47,6 +47,7 @@ public final class SafetyCheck {
             new ClockChangeRule(),
             new StartNotCalledRule(),
             new CallNotReadBackRule(),
+            new RevisedNotReadBackRule(),
             new CallInFutureRule(),
             new CallOutOfOrderRule(),
             new CallOrderAbsentRule(),

@@ -30,7 +30,18 @@ class CommandLinesTest {
 
     @Test
     void explainsEachCommand() {
-        for (String command : List.of("demo", "packet", "check", "ledger", "supplies", "countersign")) {
+        for (String command : List.of(
+                "demo",
+                "packet",
+                "check",
+                "ledger",
+                "supplies",
+                "countersign",
+                "record",
+                "revise",
+                "identify",
+                "compare",
+                "batch")) {
             TypedRun help = TypedRun.of(command, "--help");
             assertEquals(0, help.exit(), command);
             assertTrue(help.out().contains("Usage: cyclepacket " + command), help.out());

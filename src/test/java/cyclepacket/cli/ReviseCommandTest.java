@@ -81,6 +81,9 @@ class ReviseCommandTest {
                 "--yes");
         assertEquals(0, second.exit(), second.err());
         assertTrue(second.out().contains("now    follitropin: 212.5 units at 8:30 p.m. (20:30)."), second.out());
+        assertTrue(
+                second.out().contains("Say: follitropin, two-one-two-point-five units, from Tuesday 9 March on."),
+                second.out());
         assertEquals(said(plans.resolve("SM-04417-issue-2.yaml")), said(plan));
         for (String evening : List.of("2027-03-09", "2027-03-10", "2027-03-11")) {
             record("fsh-pen", evening, "--given", "212.5", "--window", "0");
