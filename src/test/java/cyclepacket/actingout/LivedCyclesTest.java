@@ -129,9 +129,7 @@ class LivedCyclesTest {
         long right = act.shown().get(0);
         long wrong = right;
         while (wrong == right || wrong <= 0 || wrong > act.dialled()) {
-            wrong = chance.in100(50)
-                    ? right + STEP * chance.from(-3, 3)
-                    : chance.markFrom(STEP, act.dialled(), STEP);
+            wrong = chance.in100(50) ? right + STEP * chance.from(-3, 3) : chance.markFrom(STEP, act.dialled(), STEP);
         }
         misread++;
         sketch.record.add(line(sketch, evening, act, List.of(wrong)));
@@ -159,7 +157,8 @@ class LivedCyclesTest {
     }
 
     private static boolean isNear(Owed owed, long number) {
-        return number >= owed.least().milliUnits() - STEP && number <= owed.most().milliUnits() + STEP;
+        return number >= owed.least().milliUnits() - STEP
+                && number <= owed.most().milliUnits() + STEP;
     }
 
     private static void containsTruth(String where, MedicineLedger ledger, List<Long> contents) {
@@ -169,8 +168,8 @@ class LivedCyclesTest {
             assertTrue(
                     line.leastTotal().milliUnits() <= total
                             && total <= line.mostTotal().milliUnits(),
-                    where + ", box " + line.container().number() + ": " + line.leastTotal() + " to "
-                            + line.mostTotal() + " without " + total);
+                    where + ", box " + line.container().number() + ": " + line.leastTotal() + " to " + line.mostTotal()
+                            + " without " + total);
         }
     }
 
@@ -178,7 +177,8 @@ class LivedCyclesTest {
     private void narrows(String where, MedicineLedger before, MedicineLedger after, boolean isStop) {
         for (int index = 0; index < before.containers().size(); index++) {
             assertTrue(
-                    width(after.containers().get(index)) <= width(before.containers().get(index)),
+                    width(after.containers().get(index))
+                            <= width(before.containers().get(index)),
                     where + ", box " + (index + 1) + " got wider");
         }
         Optional<ContainerLine> next = after.inUse();
