@@ -17,7 +17,7 @@ public final class WarmPages {
         try (Press press = new Press(home)) {
             for (int run = -runs; run < runs; run++) {
                 long start = System.nanoTime();
-                Outcome outcome = press.print(plan, out, false);
+                Outcome outcome = press.print(plan, out, false, java.time.Instant.EPOCH);
                 if (run >= 0) {
                     micros[run] = (System.nanoTime() - start) / 1000;
                 }

@@ -90,7 +90,7 @@ class ChartPagesTest {
             List<List<String>> pages = ChartLines.pages(pdf);
             for (int page = 0; page < pages.size(); page++) {
                 int number = page + 1;
-                assertTrue(ChartLines.body(pages.get(page)).size() >= 12, () -> name + ", page " + number);
+                assertTrue(ChartLines.body(pages.get(page)).size() >= 6, () -> name + ", page " + number);
             }
         });
     }

@@ -4,11 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.PlanSketch;
+import cyclepacket.course.Course;
 import cyclepacket.finding.Severity;
+import cyclepacket.ledger.CycleLedger;
+import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Plan;
+import cyclepacket.plan.PlanFiles;
+import cyclepacket.supply.SupplyPlan;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +39,37 @@ class SafetyCheckTest {
     @Test
     void leavesNothingOpenInTheThirdIssue() throws IOException {
         assertEquals(List.of(), weighty("patients/SM-04417-issue-3.yaml"));
+    }
+
+    /** Sums may be far larger than any amount of a file, so that the rules always get to speak. */
+    @Test
+    void sumsTheLargestAmountsOfAFile() {
+        PlanSketch sketch =
+                new PlanSketch().size("1000000", "1000000", "1000000").dose(1, "1000000");
+        sketch.days = 60;
+        sketch.least = "1000";
+        sketch.step = "1000";
+        sketch.most = "1000000";
+        sketch.stock.add(new Plan.Stock(
+                PlanSketch.units("1000000"),
+                200,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+        PlanFiles files = sketch.files();
+        Course course = Course.of(files);
+        CycleLedger ledger = CycleLedger.of(files, course);
+        MedicineLedger pen = ledger.of(PlanSketch.PEN).orElseThrow();
+        assertEquals(PlanSketch.units("60000000"), pen.draws().get(59).after());
+        assertEquals(
+                List.of("MISSED-LINE-ABSENT"),
+                SafetyCheck.of(files, course, ledger, SupplyPlan.of(files, ledger)).stream()
+                        .filter(finding -> finding.isStop())
+                        .map(finding -> finding.code())
+                        .distinct()
+                        .sorted()
+                        .toList());
     }
 
     @Test
