@@ -9,12 +9,20 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The commands and what each failure ends with. */
 public final class CommandLines {
+    /** Every command by its name, in the order of the help. */
+    private static final Map<String, Function<Terminal, Object>> ALL = all();
+
     private CommandLines() {}
 
     @Command(
@@ -44,23 +52,35 @@ public final class CommandLines {
     public static int run(Terminal terminal, String... args) {
         PrintWriter out = new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8);
-        return new CommandLine(new Top(terminal))
-                .addSubcommand(new DemoCommand(terminal))
-                .addSubcommand(new PacketCommand(terminal))
-                .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new LedgerCommand(terminal))
-                .addSubcommand(new SuppliesCommand(terminal))
-                .addSubcommand(new CountersignCommand(terminal))
-                .addSubcommand(new RecordCommand(terminal))
-                .addSubcommand(new ReviseCommand(terminal))
-                .addSubcommand(new IdentifyCommand(terminal))
-                .addSubcommand(new CompareCommand(terminal))
-                .addSubcommand(new BatchCommand(terminal))
-                .setOut(out)
+        CommandLine line = new CommandLine(new Top(terminal));
+        asked(args).forEach(command -> line.addSubcommand(command.apply(terminal)));
+        return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setExecutionExceptionHandler((fault, command, parsed) -> failed(terminal, fault))
                 .execute(args);
+    }
+
+    /** The command that is named; all of them for help and for a slip. Setting up each one costs several milliseconds. */
+    private static Collection<Function<Terminal, Object>> asked(String... args) {
+        Function<Terminal, Object> named = args.length == 0 ? null : ALL.get(args[0]);
+        return named == null ? ALL.values() : List.of(named);
+    }
+
+    private static Map<String, Function<Terminal, Object>> all() {
+        Map<String, Function<Terminal, Object>> all = new LinkedHashMap<>();
+        all.put("demo", DemoCommand::new);
+        all.put("packet", PacketCommand::new);
+        all.put("check", CheckCommand::new);
+        all.put("ledger", LedgerCommand::new);
+        all.put("supplies", SuppliesCommand::new);
+        all.put("countersign", CountersignCommand::new);
+        all.put("record", RecordCommand::new);
+        all.put("revise", ReviseCommand::new);
+        all.put("identify", IdentifyCommand::new);
+        all.put("compare", CompareCommand::new);
+        all.put("batch", BatchCommand::new);
+        return all;
     }
 
     private static int failed(Terminal terminal, Exception fault) {
