@@ -15,9 +15,13 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "revise",
-        description = {
-            "Makes the next issue of a plan from what was given: raises the issue number, names the issue it retires,",
-            "shows every day before and after, and writes the plan when you say yes. Countersign and overrides lapse."
+        description =
+                "Makes the next issue of a plan from what was given: raises the issue number, names the issue it retires, "
+                        + "shows every day before and after, and writes the plan when you say yes. Countersign and overrides lapse.",
+        footerHeading = "%nFor example:%n",
+        footer = {
+            "  ... PLAN --order ORD-1192 --by NAME --to \"the patient\" --on 2027-03-09 --read-back \\",
+            "      --dose fsh-pen=212.5@2027-03-09 --anchor R=2027-03-15T08:30"
         },
         mixinStandardHelpOptions = true)
 final class ReviseCommand implements Callable<Integer> {
