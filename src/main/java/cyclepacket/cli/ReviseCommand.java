@@ -83,8 +83,8 @@ final class ReviseCommand implements Callable<Integer> {
         Revising next = Revising.of(plan, folder, terminal.home(), revise);
         new Report(terminal).findings(next.findings());
         if (next.isStopped()) {
-            terminal.say(
-                    "Nothing was written. Mend what stops first; evenings that nobody told of: ./cyclepacket record");
+            terminal.say("Nothing was written; the lines above are those of the plan as it would be. Mend what stops"
+                    + " first. Evenings that nobody told of: ./cyclepacket record");
             return ExitCode.STOPPED;
         }
         show(next);
@@ -100,6 +100,7 @@ final class ReviseCommand implements Callable<Integer> {
     }
 
     private void show(Revising next) {
+        next.doubts().forEach(doubt -> terminal.say("note: " + doubt));
         if (!readBack) {
             terminal.say("note: nobody read this back yet; say --read-back once it was");
         }
