@@ -15,7 +15,6 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -51,21 +50,32 @@ final class ChangedViews {
         dates.addAll(after.keySet());
         return dates.stream()
                 .filter(date -> !date.isBefore(first))
-                .map(date -> row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
+                .map(date ->
+                        row(date, earlier, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     private Optional<ChangedView.Row> row(
-            LocalDate date, Map<String, ChangedView.Line> before, Map<String, ChangedView.Line> after) {
+            LocalDate date,
+            PacketFacts earlier,
+            Map<String, ChangedView.Line> before,
+            Map<String, ChangedView.Line> after) {
         TreeSet<String> medicines = new TreeSet<>(before.keySet());
         medicines.addAll(after.keySet());
         List<ChangedView.Line> old = new ArrayList<>();
         List<ChangedView.Line> own = new ArrayList<>();
         for (String medicine : medicines) {
-            if (!Objects.equals(before.get(medicine), after.get(medicine))) {
-                old.add(before.getOrDefault(medicine, nothing(after.get(medicine))));
-                own.add(after.getOrDefault(medicine, nothing(before.get(medicine))));
+            String name = (before.containsKey(medicine) ? before : after)
+                    .get(medicine)
+                    .medicine();
+            ChangedView.Line was = before.getOrDefault(medicine, absent(earlier, date, medicine, name));
+            ChangedView.Line is = after.getOrDefault(medicine, absent(now, date, medicine, name));
+            boolean isListed = before.containsKey(medicine) && after.containsKey(medicine);
+            // What an issue foresaw for an evening that the other does not list is no change to what the patient does.
+            if (isListed ? !was.equals(is) : !was.text().equals(is.text())) {
+                old.add(was);
+                own.add(is);
             }
         }
         return old.isEmpty()
@@ -73,8 +83,15 @@ final class ChangedViews {
                 : Optional.of(new ChangedView.Row(words.clock().day(date), old, own));
     }
 
-    private ChangedView.Line nothing(ChangedView.Line other) {
-        return new ChangedView.Line(other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
+    /**
+     * How an issue reads on a day that it does not list: nothing, or, past its last evening while nobody has called the
+     * trigger, wait. A planned trigger must not read as an end to somebody who has more evenings to give.
+     */
+    private ChangedView.Line absent(PacketFacts facts, LocalDate date, String medicine, String name) {
+        boolean goesOn = facts.notFinished().filter(day -> !date.isBefore(day)).isPresent()
+                && facts.daily().stream()
+                        .anyMatch(ledger -> ledger.medicine().id().equals(medicine));
+        return new ChangedView.Line(name, words.text(goesOn ? "changed.wait" : "changed.nothing"), List.of());
     }
 
     private List<ChangedView.Swap> swaps() {

@@ -78,7 +78,8 @@ public record PacketFacts(
         return course.doses().stream().filter(DatedDose::isExact).toList();
     }
 
-    private boolean isExact(Medicine medicine) {
+    /** Whether the medicine is a part of the trigger. */
+    boolean isExact(Medicine medicine) {
         return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isTrigger())
                 || exact().stream().anyMatch(dose -> dose.medicine().equals(medicine.id()));
     }

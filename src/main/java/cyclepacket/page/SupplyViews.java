@@ -1,6 +1,7 @@
 package cyclepacket.page;
 
 import cyclepacket.ledger.Draw;
+import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.Dose;
@@ -24,8 +25,15 @@ final class SupplyViews {
     }
 
     SupplyView view() {
+        List<SupplyView.Item> items =
+                facts.supply().lines().stream().map(this::item).toList();
         return new SupplyView(
-                facts.supply().lines().stream().map(this::item).toList(), orders(), laterOrders(), other());
+                items,
+                orders(),
+                laterOrders(),
+                other(),
+                items.stream().anyMatch(item -> item.kind().equals("stays")),
+                facts.supply().longestUntil().map(words.clock()::day));
     }
 
     private SupplyView.Item item(SupplyLine line) {
@@ -33,6 +41,7 @@ final class SupplyViews {
         boolean pen = line.medicine().device().pen().isPresent();
         return new SupplyView.Item(
                 line.medicine().name(),
+                kind(line, ledger),
                 pen ? cartridges(ledger) : pieces(ledger),
                 !line.isShort(),
                 line.covered().surelyUntil().map(words.clock()::day),
@@ -40,6 +49,23 @@ final class SupplyViews {
                         .filter(SupplyLine::isToBuy)
                         .map(SupplyLine::lastOrder)
                         .map(this::callBy));
+    }
+
+    /** An amount that a call may still change is never the ground of a promise; the number of ready pieces does not change. */
+    private String kind(SupplyLine line, MedicineLedger ledger) {
+        if (facts.isExact(line.medicine())) {
+            return "exact";
+        }
+        boolean isDialled = line.medicine().device().readySyringe().isEmpty()
+                && line.medicine().device().taken().isEmpty();
+        boolean waits = facts.supply().longestUntil().isPresent()
+                || ledger.days().stream().anyMatch(day -> day.evening().state() == Evening.State.PROVISIONAL);
+        boolean isBeforeTheCall = line.covered()
+                .surelyUntil()
+                .filter(day -> line.isShort())
+                .flatMap(day -> facts.course().provisionalFrom().filter(day::isBefore))
+                .isPresent();
+        return isDialled && waits && !isBeforeTheCall ? "stays" : "sure";
     }
 
     private List<String> cartridges(MedicineLedger ledger) {
