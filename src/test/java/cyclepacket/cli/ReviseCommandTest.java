@@ -236,6 +236,11 @@ class ReviseCommandTest {
         assertTrue(run.out().contains("The teach-back of fsh-pen is void."), run.out());
         assertTrue(run.out().contains("Teach again with other-pen"), run.out());
         assertTrue(run.out().contains("now    follitropin delta: 212.5 units"), run.out());
+        assertTrue(run.out().contains("Say: follitropin delta takes the place of follitropin from Tuesday"), run.out());
+        TypedRun packet = TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertEquals(0, packet.exit(), packet.err());
+        String chart = Typesetter.textOf(Files.readAllBytes(out.resolve("SM-04417/issue-2/chart.pdf")));
+        assertTrue(chart.replaceAll("\\s+", " ").contains("The teach-back of follitropin is void."), chart);
         String ledger = TypedRun.of("ledger", plan.toString(), "--csv").out();
         assertFalse(ledger.contains("fsh-pen,units,2027-03-09"), ledger);
         assertTrue(ledger.contains("other-pen,units,2027-03-09"), ledger);
