@@ -206,6 +206,29 @@ class ReviseCommandTest {
         assertTrue(page.contains("until Tuesday 23 March"), page);
     }
 
+    /** Nothing that was planned stands in the way of a stop, not even a trigger that was told. */
+    @Test
+    void endsACycleWhoseTriggerWasCalled() throws IOException {
+        plan = plans.resolve("SM-04417-issue-3.yaml");
+        TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertTrue(
+                Files.readString(out.resolve("SM-04417/issue-3/calendar.ics")).contains("STATUS:CONFIRMED"));
+        TypedRun run = revise("ORD-9", "2027-03-12", "--cancel", "2027-03-12", "--yes");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.out().contains("now    choriogonadotropin alfa: nothing"), run.out());
+        TypedRun sign = TypedRun.answering(
+                "7730418\n2027-03-05\n2027-03-12\n", "countersign", plan.toString(), "--by", "R. Lindqvist (invented)");
+        assertEquals(0, sign.exit(), sign.err());
+        TypedRun packet = TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertTrue(packet.out().contains("   final"), packet.out() + packet.err());
+        Path issue = out.resolve("SM-04417/issue-4");
+        List<String> pages = Typesetter.pageTexts(Files.readAllBytes(issue.resolve("packet.pdf")));
+        assertEquals(1, pages.size());
+        assertFalse(pages.get(0).contains("DRAFT"), pages.get(0));
+        String calendar = Files.readString(issue.resolve("calendar.ics"));
+        assertTrue(calendar.contains("STATUS:CANCELLED") && !calendar.contains("CONFIRMED"), calendar);
+    }
+
     @Test
     void swapsAProductAndSaysWhatMustBeTaughtAgain() throws IOException {
         livesToTheFirstScan();
