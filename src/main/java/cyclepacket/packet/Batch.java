@@ -58,14 +58,15 @@ public final class Batch {
      * Prints them.
      *
      * @param all whether plans without a visit on that day are printed too
-     * @param told is told of each plan when it is done, by one thread at a time
+     * @param watch is told how far the run is
      */
-    public BatchReport run(List<Path> plans, boolean all, Consumer<BatchLine> told) throws IOException {
+    public BatchReport run(List<Path> plans, boolean all, BatchWatch watch) throws IOException {
         BatchChoice choice = BatchChoice.of(plans, on, all);
-        choice.settled().forEach(told);
+        watch.expects(choice.settled().size() + choice.toPrint().size());
+        choice.settled().forEach(watch::done);
         List<BatchLine> lines = new ArrayList<>(choice.settled());
         ConcurrentLinkedQueue<Path> waiting = new ConcurrentLinkedQueue<>(choice.toPrint());
-        List<Map<Path, BatchLine>> done = inParallel(waiting, told);
+        List<Map<Path, BatchLine>> done = inParallel(waiting, watch::done);
         Map<Path, BatchLine> byPlan = new LinkedHashMap<>();
         done.forEach(byPlan::putAll);
         choice.toPrint().forEach(plan -> lines.add(byPlan.get(plan)));
