@@ -164,7 +164,8 @@ final class CourseBuilder {
     }
 
     private void addAt(int index, String medicine, LocalDate day, ZonedDateTime at) {
-        boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
+        boolean provisional =
+                provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get()) && !goesOnUntilTold(index);
         if (shifts.isHeld(medicine, day)) {
             held.add(new HeldDose(day, dayName(day), medicine, at, provisional));
             return;
@@ -172,6 +173,11 @@ final class CourseBuilder {
         amount(index, medicine, day)
                 .ifPresent(found -> doses.add(new DatedDose(
                         day, dayName(day), medicine, found.amount(), at, false, provisional, index, found.line())));
+    }
+
+    /** What has a stop rule is never left off because a call is late: it goes on until the patient is told to stop. */
+    private boolean goesOnUntilTold(int index) {
+        return protocol.rows().get(index).pattern().stopRule().isPresent();
     }
 
     private Optional<AmountLookup.Amount> amount(int index, String medicine, LocalDate day) {

@@ -2,9 +2,11 @@ package cyclepacket.intake;
 
 import cyclepacket.plan.FormRules;
 import cyclepacket.plan.HouseRules;
+import cyclepacket.quantity.DoseUnit;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,8 +67,16 @@ final class HouseRulesBuilder {
 
     private static Part<HouseRules.SmallRemainder> smallRemainder(Field field) {
         Part<BigDecimal> below = field.at("below").number();
+        Part<Optional<BigDecimal>> belowMcg = field.at("below-mcg").ifWritten(Field::number);
+        Part<Optional<BigDecimal>> belowMg = field.at("below-mg").ifWritten(Field::number);
         Part<HouseRules.SmallRemainder.Do> rule = field.at("do").word(HouseRules.SmallRemainder.Do.class);
-        return Part.whole(field, () -> new HouseRules.SmallRemainder(below.get(), rule.get()));
+        return Part.whole(field, () -> {
+            EnumMap<DoseUnit, BigDecimal> byUnit = new EnumMap<>(DoseUnit.class);
+            byUnit.put(DoseUnit.UNITS, below.get());
+            belowMcg.get().ifPresent(amount -> byUnit.put(DoseUnit.MCG, amount));
+            belowMg.get().ifPresent(amount -> byUnit.put(DoseUnit.MG, amount));
+            return new HouseRules.SmallRemainder(byUnit, rule.get());
+        });
     }
 
     private static Part<HouseRules.LeadHours> triggerLead(Field field) {

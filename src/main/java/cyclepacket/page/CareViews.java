@@ -46,10 +46,17 @@ final class CareViews {
         return new StorageView.Row(
                 medicine.name(),
                 range(medicine.store().unopened()),
-                medicine.store().unopened().needsRefrigerator(),
+                place(medicine.store().unopened()),
                 medicine.store().opened().map(this::range),
                 medicine.device().daysOnceOpened().map(days -> Integer.toString(days)),
                 medicine.isInjected());
+    }
+
+    private static String place(TemperatureRange range) {
+        if (range.needsRefrigerator()) {
+            return "fridge";
+        }
+        return range.allowsRefrigerator() ? "either" : "room";
     }
 
     private String range(TemperatureRange range) {

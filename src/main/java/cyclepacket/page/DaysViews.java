@@ -111,7 +111,12 @@ final class DaysViews {
     private Optional<String> mark(Medicine medicine, Evening evening) {
         return Optional.of(evening)
                 .filter(planned -> planned.state() == Evening.State.PLANNED)
-                .flatMap(planned -> new MarkWords(facts, words).of(medicine, planned.ordered()));
+                .flatMap(planned -> new MarkWords(facts, words).ofEach(medicine, parts(planned)));
+    }
+
+    /** Each part has its own mark: what is given twice a day is never drawn in one. */
+    private static List<Dose> parts(Evening evening) {
+        return evening.settings().isEmpty() ? List.of(evening.ordered()) : evening.settings();
     }
 
     private static String state(Evening evening) {

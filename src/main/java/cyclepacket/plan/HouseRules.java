@@ -1,9 +1,12 @@
 package cyclepacket.plan;
 
+import cyclepacket.quantity.DoseUnit;
 import cyclepacket.quantity.Refusal;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -125,15 +128,25 @@ public record HouseRules(
     /**
      * A remainder too small to bother with.
      *
-     * @param below in the unit of the pen it happens with, zero or more
+     * @param below by the unit in which a pen counts, zero or more; a number of units says nothing about micrograms
      */
-    public record SmallRemainder(BigDecimal below, Do rule) {
+    public record SmallRemainder(Map<DoseUnit, BigDecimal> below, Do rule) {
         public SmallRemainder {
-            Objects.requireNonNull(below, "below");
+            below = Collections.unmodifiableMap(new EnumMap<>(below));
             Objects.requireNonNull(rule, "rule");
-            if (below.signum() < 0) {
+            if (below.values().stream().anyMatch(amount -> amount.signum() < 0)) {
                 throw new Refusal("below cannot be less than zero", "write the amount without a minus sign");
             }
+        }
+
+        /** For pens that count in units. */
+        public SmallRemainder(BigDecimal belowUnits, Do rule) {
+            this(Map.of(DoseUnit.UNITS, belowUnits), rule);
+        }
+
+        /** Empty when the clinic wrote no number for this unit, which stops printing. */
+        public Optional<BigDecimal> belowIn(DoseUnit unit) {
+            return Optional.ofNullable(below.get(unit));
         }
 
         /** What the patient does with it. */

@@ -81,6 +81,7 @@ public final class SafetyCheck {
             new RecordNotConfirmedRule(),
             new RecordInQuestionRule(),
             new WindowsOpposedRule(),
+            new SmallRemainderAbsentRule(),
             new SmallRemainderHighRule(),
             new SupplyShortRule(),
             new SupplyOrderTooLateRule(),
