@@ -44,7 +44,7 @@ final class CareViews {
 
     private StorageView.Row stored(Medicine medicine) {
         return new StorageView.Row(
-                medicine.name(),
+                facts.nameOf(medicine),
                 range(medicine.store().unopened()),
                 place(medicine.store().unopened()),
                 medicine.store().opened().map(this::range),
