@@ -36,6 +36,7 @@ final class HouseRulesBuilder {
         Part<HouseRules.SwabSkin> swabSkin = top.at("swab-skin").word(HouseRules.SwabSkin.class);
         Part<Map<String, String>> missed = top.at("missed").byName(Field::text);
         Part<Optional<String>> offTable = top.at("off-table").ifWritten(Field::text);
+        Part<Optional<String>> firstDay = top.at("first-stimulation-day").ifWritten(Field::text);
         Part<FormRules> forms = forms();
         return Part.whole(
                 top,
@@ -55,6 +56,9 @@ final class HouseRulesBuilder {
                         swabSkin.get(),
                         missed.get(),
                         offTable.get(),
+                        firstDay.get()
+                                .map(HouseRules.FirstStimulationDay::valueOf)
+                                .orElse(HouseRules.FirstStimulationDay.S1),
                         forms.get()));
     }
 

@@ -97,6 +97,7 @@ final class ChartRules {
                 .add("no-call-by", words.time(rules.noCallBy()))
                 .add("callers", words.list(rules.mayCallDoses()))
                 .add("cut-off", words.time(rules.cycleDayOneCutOff()))
+                .add("first-day", rules.firstStimulationDay().name())
                 .add("needles", Integer.toString(rules.spareNeedles()))
                 .add("swab", words.text("swab." + lower(rules.swabSkin())))
                 .add("thresholds", pairs(rules.callThresholds()))

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param callThresholds numbers for the when-to-call page, for example {@code fever}
  * @param missed what the packet says of a missed dose, by medicine, in the clinic's own words
  * @param offTable what to do on an evening, or with a number, that the page does not list; empty means the packet's own line
+ * @param firstStimulationDay what this clinic calls the day of the first stimulation injection
  * @param forms what is decided about vials and syringes
  */
 public record HouseRules(
@@ -40,6 +41,7 @@ public record HouseRules(
         SwabSkin swabSkin,
         Map<String, String> missed,
         Optional<String> offTable,
+        FirstStimulationDay firstStimulationDay,
         FormRules forms) {
     /** Rules of a clinic file that says nothing of vials. */
     public HouseRules(
@@ -74,6 +76,7 @@ public record HouseRules(
                 swabSkin,
                 missed,
                 offTable,
+                FirstStimulationDay.S1,
                 FormRules.none());
     }
 
@@ -91,6 +94,7 @@ public record HouseRules(
         Objects.requireNonNull(swabSkin, "swabSkin");
         missed = InFileOrder.copyOf(missed);
         Objects.requireNonNull(offTable, "offTable");
+        Objects.requireNonNull(firstStimulationDay, "firstStimulationDay");
         Objects.requireNonNull(forms, "forms");
         if (spareNeedles < 0 || spareNeedles > 50) {
             throw new Refusal("spare-needles is from 0 to 50", "write how many needles to add");
@@ -117,6 +121,12 @@ public record HouseRules(
     public enum InUseDayOne {
         FIRST_USE,
         DAY_AFTER
+    }
+
+    /** How stimulation days are counted: where the first is S0, the sixth is S5 and not S6. */
+    public enum FirstStimulationDay {
+        S0,
+        S1
     }
 
     /** How the skin is cleaned. */

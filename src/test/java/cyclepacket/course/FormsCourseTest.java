@@ -112,6 +112,21 @@ class FormsCourseTest {
         assertEquals("4 5 6 7 8", days(LaidOut.plan("minimal-stimulation", at).course(), "letrozole-tablet"));
     }
 
+    /** In a clinic that starts at S0 the sixth evening is S5, in the files and in the course alike. */
+    @Test
+    void countsStimulationDaysFromZeroWhereTheClinicDoes() throws IOException {
+        Course course = LaidOut.plan("antagonist-fixed", "{S1: 2027-03-03}")
+                .with("clinic.yaml", "house-rules:\n", "house-rules:\n  first-stimulation-day: S0\n")
+                .with("protocols/antagonist-fixed.yaml", "from: S1,", "from: S0,")
+                .with("protocols/antagonist-fixed.yaml", "from: S6,", "from: S5,")
+                .with("patients/X-antagonist-fixed.yaml", "{from: S1,", "{from: S0,")
+                .course();
+        assertEquals("3 4 5 6 7 8 9 10 11 12 13 14 15", days(course, "fsh-pen"));
+        assertEquals("8 9 10 11 12 13 14 15", days(course, "antagonist-syringe"));
+        assertEquals("S0", course.dosesOf("fsh-pen").get(0).day());
+        assertEquals("S5", course.dosesOf("antagonist-syringe").get(0).day());
+    }
+
     /** Insemination 15 March 09:00 in New York is 36 hours after 13 March 20:00: the clocks go forward between. */
     @Test
     void countsTheTriggerBackFromAnInsemination() throws IOException {
