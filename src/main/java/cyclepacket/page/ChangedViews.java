@@ -71,7 +71,9 @@ final class ChangedViews {
                     .medicine();
             ChangedView.Line was = before.getOrDefault(medicine, absent(earlier, date, medicine, name));
             ChangedView.Line is = after.getOrDefault(medicine, absent(now, date, medicine, name));
-            if (!was.equals(is)) {
+            boolean isListed = before.containsKey(medicine) && after.containsKey(medicine);
+            // What an issue foresaw for an evening that the other does not list is no change to what the patient does.
+            if (isListed ? !was.equals(is) : !was.text().equals(is.text())) {
                 old.add(was);
                 own.add(is);
             }
