@@ -109,7 +109,7 @@ final class ChangedViews {
                                     day.evening().date(),
                                     ledger.medicine(),
                                     new ChangedView.Line(
-                                            ledger.medicine().name(),
+                                            facts.nameOf(ledger.medicine()),
                                             text(day.evening(), ledger.medicine()),
                                             notes(ledger, day)))));
             if (facts.course().isTriggerCalled()) {
@@ -129,7 +129,7 @@ final class ChangedViews {
                     Map.of(
                             "amount", words.amounts().amount(dose.amount()),
                             "time", words.clock().time(dose.at().toLocalTime())));
-            add(dose.at().toLocalDate(), medicine, new ChangedView.Line(medicine.name(), text, List.of()));
+            add(dose.at().toLocalDate(), medicine, new ChangedView.Line(facts.nameOf(medicine), text, List.of()));
         }
 
         private String text(Evening evening, Medicine medicine) {
