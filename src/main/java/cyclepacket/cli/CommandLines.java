@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class CommandLines {
     /** Every command by its name, in the order of the help. */
     private static final Map<String, Function<Terminal, Object>> ALL = all();
+
     private static final int HELP_WIDTH = 100;
 
     private CommandLines() {}
