@@ -9,7 +9,6 @@ import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.Medicine;
-import cyclepacket.plan.Revision;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -39,7 +38,7 @@ final class ChangedViews {
                         now.replacedOn().map(words.clock()::date),
                         now.earlier().isPresent(),
                         now.earlier().map(earlier -> rows(earlier, now.today())).orElse(List.of()),
-                        swaps()));
+                        ChangedView.swaps(now.files())));
     }
 
     /** Every day from {@code first} on that differs. */
@@ -92,19 +91,6 @@ final class ChangedViews {
                 && facts.daily().stream()
                         .anyMatch(ledger -> ledger.medicine().id().equals(medicine));
         return new ChangedView.Line(name, words.text(goesOn ? "changed.wait" : "changed.nothing"), List.of());
-    }
-
-    private List<ChangedView.Swap> swaps() {
-        return now.files().plan().revised().stream()
-                .filter(line -> line.what() == Revision.What.SWAP
-                        && line.issue() == now.files().plan().issue())
-                .map(line -> new ChangedView.Swap(
-                        name(line.of().orElseThrow()), name(line.now().orElseThrow())))
-                .toList();
-    }
-
-    private String name(String medicine) {
-        return now.files().medicine(medicine).map(Medicine::name).orElse(medicine);
     }
 
     /** One issue as it reads, by day and medicine. */

@@ -80,6 +80,7 @@ public final class SafetyCheck {
             new RecordPastInUseRule(),
             new RecordNotConfirmedRule(),
             new RecordInQuestionRule(),
+            new RecordLateTimeRule(),
             new WindowsOpposedRule(),
             new SmallRemainderAbsentRule(),
             new SmallRemainderHighRule(),
