@@ -22,6 +22,11 @@ public final class PlanReader {
         this.plan = open.plan();
     }
 
+    /** Gets the schemas ready that no plan is read without; meant for another thread, while the plan's own is read. */
+    public static void prepare() {
+        List.of(FileKind.CLINIC, FileKind.PROTOCOL, FileKind.MEDICINE).forEach(SchemaBook::of);
+    }
+
     /**
      * Reads the plan, {@code ../clinic.yaml}, the plan's protocol and every medicine that the two of them name.
      *

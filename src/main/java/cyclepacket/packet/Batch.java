@@ -3,6 +3,7 @@ package cyclepacket.packet;
 import cyclepacket.finding.Finding;
 import cyclepacket.packet.BatchLine.State;
 import cyclepacket.page.CoverView;
+import cyclepacket.pdf.Carried;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -130,7 +131,7 @@ public final class Batch {
                     own.id(),
                     own.issue(),
                     press.sheets().initials(Press.packetFacts(reckoning, Optional.empty(), written.code())),
-                    written.pages(),
+                    Carried.pages(Files.readAllBytes(written.folder().resolve("packet.pdf"))),
                     written.code());
         } catch (IOException unreadable) {
             return BatchLine.without(plan, State.FAILED, "it could not be read or written");
