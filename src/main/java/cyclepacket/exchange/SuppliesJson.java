@@ -83,6 +83,10 @@ public final class SuppliesJson {
         item.boxOf().ifPresent(size -> node.put("box-of", size));
         item.boxes().ifPresent(boxes -> node.put("boxes", boxes));
         item.size().ifPresent(size -> node.put("size", size));
+        item.needle().ifPresent(needle -> {
+            node.put("gauge", needle.gauge());
+            node.put("length", needle.length().toString());
+        });
         return node;
     }
 

@@ -65,6 +65,14 @@ public record PacketFacts(
         return files.plan().prepared().on();
     }
 
+    /** The name of a medicine; with its door name where another of this plan is called the same. */
+    String nameOf(Medicine medicine) {
+        boolean isShared = files.medicines().values().stream()
+                .anyMatch(other ->
+                        !other.id().equals(medicine.id()) && other.name().equals(medicine.name()));
+        return isShared ? medicine.name() + " (" + medicine.doorName() + ")" : medicine.name();
+    }
+
     /** The medicines given day by day, in the order of the protocol. */
     List<MedicineLedger> daily() {
         return ledger.medicines().stream()

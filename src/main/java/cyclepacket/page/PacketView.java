@@ -8,6 +8,8 @@ import java.util.Optional;
  *
  * @param waiting the door names of what waits for a day that is told on the phone
  * @param aim {@code transfer}, {@code insemination} or {@code freezing}
+ * @param eggs {@code collected}, {@code grown} without being collected, or {@code none}
+ * @param wholePens true when every pen is thrown away whole
  */
 public record PacketView(
         IssueView issue,
@@ -23,6 +25,8 @@ public record PacketView(
         Optional<SitesView> sites,
         List<String> waiting,
         String aim,
+        String eggs,
+        boolean wholePens,
         SupplyView supply,
         TroubleView trouble,
         StorageView storage,

@@ -67,7 +67,9 @@ public final class PageWriter {
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
     public String packet(PacketView view) {
-        return write("packet.ftlh", view.layout().language(), view);
+        String language = view.layout().language();
+        Wording own = PacketViews.wording(wording(language), view.wholePens());
+        return write("packet.ftlh", own, language, view);
     }
 
     /**
@@ -78,7 +80,11 @@ public final class PageWriter {
      * @throws TemplateFault if the template fails or takes too long
      */
     public String write(String template, String language, Record view) {
-        WordingMethods methods = new WordingMethods(wording(language));
+        return write(template, wording(language), language, view);
+    }
+
+    private String write(String template, Wording wording, String language, Record view) {
+        WordingMethods methods = new WordingMethods(wording);
         Map<String, Object> seen = Map.of(
                 "v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {

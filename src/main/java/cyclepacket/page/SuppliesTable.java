@@ -179,15 +179,18 @@ public final class SuppliesTable {
     }
 
     private static String items(SupplyPlan supply) {
-        TextTable table = new TextTable("also needed", "#count", "as sold");
+        TextTable table = new TextTable("also needed", "#count", "size", "as sold");
         for (SupplyItem item : supply.items()) {
             String sold = item.boxes()
                     .map(boxes -> boxes
                             + (boxes == 1 ? " box of " : " boxes of ")
                             + item.boxOf().orElseThrow())
+                    .orElse("");
+            String size = item.needle()
+                    .map(needle -> needle.gauge() + " gauge, " + needle.length())
                     .or(item::size)
                     .orElse("");
-            table.row(item.kind().word(), Integer.toString(item.count()), sold);
+            table.row(item.kind().word(), Integer.toString(item.count()), size, sold);
         }
         return table.text();
     }

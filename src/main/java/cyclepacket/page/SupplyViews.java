@@ -40,7 +40,7 @@ final class SupplyViews {
         MedicineLedger ledger = facts.ledger().of(line.medicine()).orElseThrow();
         boolean pen = line.medicine().device().pen().isPresent();
         return new SupplyView.Item(
-                line.medicine().name(),
+                facts.nameOf(line.medicine()),
                 kind(line, ledger),
                 pen ? cartridges(ledger) : pieces(ledger),
                 !line.isShort(),
@@ -140,7 +140,7 @@ final class SupplyViews {
             String what = words.fill(
                     key,
                     Map.of(
-                            "medicine", line.medicine().name(),
+                            "medicine", facts.nameOf(line.medicine()),
                             "count", Integer.toString(size.count()),
                             "size", words.amounts().amount(size.size().label())));
             orders.add(new SupplyView.Order(what, callBy(lastOrder)));
@@ -153,7 +153,7 @@ final class SupplyViews {
 
     private String sentence(SupplyItem item) {
         String key = "supply.other." + item.kind().key() + (item.count() == 1 ? ".one" : "");
-        String have = words.fill(key, Map.of("count", Integer.toString(item.count())));
+        String have = words.fill(key, Map.of("count", Integer.toString(item.count()), "size", size(item)));
         if (item.boxes().isPresent()) {
             int boxes = item.boxes().get();
             return have + " "
@@ -164,7 +164,16 @@ final class SupplyViews {
                                     "holds", Integer.toString(item.boxOf().orElseThrow())));
         }
         return item.size()
+                .filter(size -> item.kind() == SupplyItem.Kind.SHARPS_CONTAINER)
                 .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", size)))
                 .orElse(have);
+    }
+
+    /** The size of a needle, or what a syringe is called; nothing for what has one size. */
+    private String size(SupplyItem item) {
+        return item.needle()
+                .map(needle -> MedicineViews.needle(needle, words))
+                .or(item::size)
+                .orElse("");
     }
 }

@@ -33,7 +33,8 @@ final class TriggerViews {
         }
         Optional<TriggerView.Called> called =
                 facts.course().anchors().trigger().filter(Trigger::isCalled).map(this::called);
-        return Optional.of(new TriggerView(takes, called, later(), stops(called.isPresent())));
+        return Optional.of(new TriggerView(
+                takes, called, later(), Integer.toString(facts.exactRows().size()), stops(called.isPresent())));
     }
 
     private static Duration after(Protocol.Row row) {
@@ -110,8 +111,8 @@ final class TriggerViews {
 
     private List<TriggerView.Stop> stops(boolean called) {
         return facts.daily().stream()
-                .map(medicine ->
-                        new TriggerView.Stop(medicine.medicine().name(), called ? lastDay(medicine) : Optional.empty()))
+                .map(medicine -> new TriggerView.Stop(
+                        facts.nameOf(medicine.medicine()), called ? lastDay(medicine) : Optional.empty()))
                 .toList();
     }
 

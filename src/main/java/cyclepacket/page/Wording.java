@@ -60,6 +60,21 @@ public final class Wording {
         }
     }
 
+    /**
+     * The same wording, in which a text {@code key.variant} takes the place of {@code key}: a language may say some
+     * sentences in another way for another kind of device, and says all others as always.
+     */
+    Wording variant(String variant) {
+        Map<String, String> varied = new TreeMap<>(texts);
+        String ending = "." + variant;
+        texts.forEach((key, text) -> {
+            if (key.endsWith(ending)) {
+                varied.put(key.substring(0, key.length() - ending.length()), text);
+            }
+        });
+        return new Wording(Collections.unmodifiableMap(varied));
+    }
+
     public Set<String> keys() {
         return texts.keySet();
     }

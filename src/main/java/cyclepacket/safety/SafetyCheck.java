@@ -82,6 +82,7 @@ public final class SafetyCheck {
             new RecordInQuestionRule(),
             new RecordLateTimeRule(),
             new WindowsOpposedRule(),
+            new SmallRemainderAbsentRule(),
             new SmallRemainderHighRule(),
             new SupplyShortRule(),
             new SupplyOrderTooLateRule(),

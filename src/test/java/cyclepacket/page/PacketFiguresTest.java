@@ -146,8 +146,7 @@ class PacketFiguresTest {
         assertTrue(part(plan, "door").contains("One more time"), part(plan, "door"));
         assertTrue(
                 part(plan, "start")
-                        .contains(
-                                "Saturday 13 March at 7:30 p.m. (19:30): your next injection. Use the one-time syringe."),
+                        .contains("Saturday 13 March at 7:30 p.m. (19:30): it is time for the one-time syringe."),
                 part(plan, "start"));
         plan.preparedOn = Optional.of(DemoPlan.march(14));
         assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));
