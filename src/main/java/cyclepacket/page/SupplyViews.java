@@ -94,8 +94,11 @@ final class SupplyViews {
                                 .isEmpty()
                         : line.leastTotal().isMoreThan(used))
                 .count();
-        return List.of(
-                words.fill("supply." + piece(medicine) + (left == 1 ? "" : "s"), Map.of("count", Long.toString(left))));
+        return List.of(counted(medicine, left));
+    }
+
+    private String counted(Medicine medicine, long count) {
+        return words.fill("supply." + piece(medicine) + (count == 1 ? "" : "s"), Map.of("count", Long.toString(count)));
     }
 
     private static String piece(Medicine medicine) {
@@ -133,18 +136,22 @@ final class SupplyViews {
     }
 
     private void add(List<SupplyView.Order> orders, SupplyLine line, Basket basket, Optional<ZonedDateTime> lastOrder) {
-        boolean isPen = line.medicine().device().pen().isPresent();
         for (Basket.Line size : basket.lines()) {
-            String key =
-                    (isPen ? "supply.order.cartridge" : "supply.order.syringe") + (size.count() == 1 ? ".one" : "");
-            String what = words.fill(
-                    key,
-                    Map.of(
-                            "medicine", facts.nameOf(line.medicine()),
-                            "count", Integer.toString(size.count()),
-                            "size", words.amounts().amount(size.size().label())));
-            orders.add(new SupplyView.Order(what, callBy(lastOrder)));
+            orders.add(new SupplyView.Order(what(line.medicine(), size), callBy(lastOrder)));
         }
+    }
+
+    private String what(Medicine medicine, Basket.Line size) {
+        String name = facts.nameOf(medicine);
+        String holds = words.amounts().amount(size.size().label());
+        boolean isPen = medicine.device().pen().isPresent();
+        if (!isPen && medicine.device().readySyringe().isEmpty()) {
+            return words.fill(
+                    "supply.order.piece",
+                    Map.of("medicine", name, "what", counted(medicine, size.count()), "size", holds));
+        }
+        String key = (isPen ? "supply.order.cartridge" : "supply.order.syringe") + (size.count() == 1 ? ".one" : "");
+        return words.fill(key, Map.of("medicine", name, "count", Integer.toString(size.count()), "size", holds));
     }
 
     private List<String> other() {
