@@ -93,7 +93,7 @@ final class DaysViews {
                         medicine.name(),
                         facts.constantTimes(medicine).stream()
                                 .map(words.clock()::time)
-                                .collect(Collectors.joining(words.text("and")))))
+                                .collect(Collectors.collectingAndThen(Collectors.toList(), words::all))))
                 .toList();
     }
 
@@ -105,7 +105,7 @@ final class DaysViews {
         List<LocalTime> times = facts.timesOn(medicine, evening.date());
         return times.isEmpty()
                 ? facts.ownTime(evening).map(words.clock()::time)
-                : Optional.of(times.stream().map(words.clock()::time).collect(Collectors.joining(words.text("and"))));
+                : Optional.of(words.all(times.stream().map(words.clock()::time).toList()));
     }
 
     private Optional<String> mark(Medicine medicine, Evening evening) {

@@ -80,7 +80,13 @@ public final class PageWriter {
     public String write(String template, String language, Record view) {
         WordingMethods methods = new WordingMethods(wording(language));
         Map<String, Object> seen = Map.of(
-                "v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
+                "v", view,
+                "lang", language,
+                "say", methods.say(),
+                "word", methods.word(),
+                "steps", methods.steps(),
+                "all", methods.all(),
+                "either", methods.either());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
             Thread thread = new Thread(task, "page-writer");
             thread.setDaemon(true);

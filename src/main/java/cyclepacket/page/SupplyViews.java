@@ -68,8 +68,11 @@ final class SupplyViews {
                                 .isEmpty()
                         : line.leastTotal().isMoreThan(used))
                 .count();
+        Map<String, String> count = Map.of("count", Long.toString(left));
         return List.of(
-                words.fill("supply." + piece(medicine) + (left == 1 ? "" : "s"), Map.of("count", Long.toString(left))));
+                left == 1
+                        ? words.fill("supply." + piece(medicine), count)
+                        : words.count("supply." + piece(medicine) + "s", left, count));
     }
 
     private static String piece(Medicine medicine) {
@@ -109,10 +112,9 @@ final class SupplyViews {
     private void add(List<SupplyView.Order> orders, SupplyLine line, Basket basket, Optional<ZonedDateTime> lastOrder) {
         boolean isPen = line.medicine().device().pen().isPresent();
         for (Basket.Line size : basket.lines()) {
-            String key =
-                    (isPen ? "supply.order.cartridge" : "supply.order.syringe") + (size.count() == 1 ? ".one" : "");
-            String what = words.fill(
-                    key,
+            String what = words.count(
+                    isPen ? "supply.order.cartridge" : "supply.order.syringe",
+                    size.count(),
                     Map.of(
                             "medicine", line.medicine().name(),
                             "count", Integer.toString(size.count()),
@@ -126,8 +128,8 @@ final class SupplyViews {
     }
 
     private String sentence(SupplyItem item) {
-        String key = "supply.other." + item.kind().key() + (item.count() == 1 ? ".one" : "");
-        String have = words.fill(key, Map.of("count", Integer.toString(item.count())));
+        String have = words.count(
+                "supply.other." + item.kind().key(), item.count(), Map.of("count", Integer.toString(item.count())));
         if (item.boxes().isPresent()) {
             int boxes = item.boxes().get();
             return have + " "

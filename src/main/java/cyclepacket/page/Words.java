@@ -1,5 +1,6 @@
 package cyclepacket.page;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 
@@ -17,8 +18,18 @@ record Words(Wording wording, AmountWords amounts, ClockWords clock) {
         return wording.fill(key, values);
     }
 
+    /** Several names joined as the language joins all of them. */
+    String all(List<String> names) {
+        return wording.tongue().all(names);
+    }
+
+    /** A sentence in the form that its number takes. */
+    String count(String key, long number, Map<String, String> values) {
+        return wording.fill(wording.form(key, BigDecimal.valueOf(number)), values);
+    }
+
     /** Several names joined by "or". */
     String either(List<String> names) {
-        return String.join(" " + text("or") + " ", names);
+        return wording.tongue().either(names);
     }
 }
