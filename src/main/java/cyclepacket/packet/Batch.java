@@ -60,7 +60,7 @@ public final class Batch {
      * @param told is told of each plan when it is done, by one thread at a time
      */
     public BatchReport run(List<Path> plans, boolean all, Consumer<BatchLine> told) throws IOException {
-        BatchChoice choice = BatchChoice.of(plans, on, all);
+        BatchChoice choice = BatchChoice.of(home.resolve("templates"), plans, on, all);
         choice.settled().forEach(told);
         List<BatchLine> lines = new ArrayList<>(choice.settled());
         ConcurrentLinkedQueue<Path> waiting = new ConcurrentLinkedQueue<>(choice.toPrint());

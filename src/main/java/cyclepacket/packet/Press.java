@@ -91,13 +91,13 @@ public final class Press implements AutoCloseable {
      * @throws IOException when the plan cannot be read or the packet cannot be written
      */
     public Outcome print(Path plan, Path out, boolean keepXhtml, Instant at) throws IOException {
-        Reckoning reckoning = Reckoning.of(plan);
+        Reckoning reckoning = Reckoning.of(plan).in(templates);
         return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, keepXhtml, at, false));
     }
 
     /** Prints a plan of the demo, which may print a changed example over a final one. */
     public Outcome printExample(Path plan, Path out, Instant at) throws IOException {
-        Reckoning reckoning = Reckoning.of(plan);
+        Reckoning reckoning = Reckoning.of(plan).in(templates);
         return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, false, at, true));
     }
 
@@ -108,7 +108,7 @@ public final class Press implements AutoCloseable {
      */
     public Outcome printCarried(Path chart, Path out, boolean keepXhtml, Instant at) throws IOException {
         try (CarriedPlan carried = CarriedPlan.unpack(chart)) {
-            Reckoning reckoning = Reckoning.ofCarried(carried.plan());
+            Reckoning reckoning = Reckoning.ofCarried(carried.plan()).in(templates);
             Optional<Reckoning> replaced = carried.replaced().isPresent()
                     ? Replaced.read(carried.replaced().get())
                     : Optional.empty();
@@ -192,8 +192,9 @@ public final class Press implements AutoCloseable {
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
-        Reckoning.Computed own = reckoning.own();
-        Optional<PacketFacts> earlier = replaced.map(issue -> packetFacts(issue, Optional.empty(), ""));
+        String language = reckoning.own().files().plan().language();
+        Reckoning.Computed own = reckoning.own().in(language);
+        Optional<PacketFacts> earlier = replaced.map(issue -> packetFacts(issue, language));
         return new PacketFacts(
                 own.files(),
                 own.course(),
@@ -203,6 +204,20 @@ public final class Press implements AutoCloseable {
                 reckoning.isDraft(),
                 replaced.flatMap(Reckoning::preparedOn),
                 earlier);
+    }
+
+    /** The replaced issue in the words of the new one, so that only what changed differs. */
+    private static PacketFacts packetFacts(Reckoning replaced, String language) {
+        Reckoning.Computed own = replaced.own().in(language);
+        return new PacketFacts(
+                own.files(),
+                own.course(),
+                own.ledger(),
+                own.supply(),
+                "",
+                replaced.isDraft(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static List<Finding> with(List<Finding> findings, Finding other) {

@@ -21,7 +21,9 @@ public final class PacketViews {
 
     public PacketViews(PacketFacts facts, Wording wording) {
         this.facts = facts;
-        this.words = Words.of(wording);
+        this.words = Words.of(
+                wording,
+                facts.files().clinic().texts().in(facts.files().plan().language()));
     }
 
     public PacketView view() {
@@ -49,7 +51,8 @@ public final class PacketViews {
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
                 LogViews.of(facts.files().plan()),
-                changed);
+                changed,
+                facts.files().clinic().texts().ownLines());
     }
 
     /** The one page of a cycle that was cancelled; empty for one that goes on. */

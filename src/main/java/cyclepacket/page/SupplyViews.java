@@ -140,7 +140,7 @@ final class SupplyViews {
                                     "holds", Integer.toString(item.boxOf().orElseThrow())));
         }
         return item.size()
-                .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", size)))
+                .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", words.slot(size))))
                 .orElse(have);
     }
 }

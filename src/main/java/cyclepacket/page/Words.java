@@ -5,9 +5,19 @@ import java.util.List;
 import java.util.Map;
 
 /** The words of one language and what is built from them. */
-record Words(Wording wording, AmountWords amounts, ClockWords clock) {
+record Words(Wording wording, AmountWords amounts, ClockWords clock, Map<String, String> slots) {
     static Words of(Wording wording) {
-        return new Words(wording, new AmountWords(wording), new ClockWords(wording));
+        return of(wording, Map.of());
+    }
+
+    /** @param slots what the texts of the clinic's files are called in this language */
+    static Words of(Wording wording, Map<String, String> slots) {
+        return new Words(wording, new AmountWords(wording), new ClockWords(wording), slots);
+    }
+
+    /** A text of the clinic's files in this language; as it stands when the clinic wrote no other. */
+    String slot(String text) {
+        return slots.getOrDefault(text, text);
     }
 
     String text(String key) {
