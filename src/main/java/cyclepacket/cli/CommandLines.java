@@ -56,6 +56,7 @@ public final class CommandLines {
                 .addSubcommand(new IdentifyCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new BatchCommand(terminal))
+                .addSubcommand(new WordingCommand(terminal))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

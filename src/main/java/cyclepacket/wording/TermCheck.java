@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds hard words that a document uses and does not explain. */
 public final class TermCheck {
@@ -29,7 +30,9 @@ public final class TermCheck {
     }
 
     private static boolean isExplained(List<Passage> document, String explanation) {
-        return document.stream().anyMatch(passage -> plain(passage.text()).contains(explanation));
+        return document.stream()
+                .anyMatch(passage ->
+                        Stream.of(explanation.split("\\|")).anyMatch(plain(passage.text())::contains));
     }
 
     private static Finding finding(Passage passage, Pattern word, String explanation) {
@@ -39,7 +42,7 @@ public final class TermCheck {
                 "WORDING-TERM",
                 passage.places().apply(words),
                 "\"" + words + "\" is a hard word that nothing here explains",
-                explanation.isEmpty() ? "use an everyday word" : "explain it, for example: " + explanation);
+                explanation.isEmpty() ? "use an everyday word" : "explain it, for example: " + explanation.split("\\|")[0]);
     }
 
     private static String plain(String text) {
