@@ -124,6 +124,7 @@ public final class PacketViews {
         Plan plan = facts.files().plan();
         return new LayoutView(
                 plan.language(),
+                words.wording().isTranslated(),
                 plan.paper().name().toLowerCase(Locale.ROOT),
                 plan.textSize().name().toLowerCase(Locale.ROOT));
     }

@@ -65,6 +65,11 @@ public final class Wording {
         return source.filter(language -> fallen.contains(key));
     }
 
+    /** Whether it is made from another language. */
+    boolean isTranslated() {
+        return source.isPresent();
+    }
+
     /** How many texts the source's stand in for. */
     int fallen() {
         return fallen.size();
