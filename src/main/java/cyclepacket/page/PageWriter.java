@@ -59,10 +59,15 @@ public final class PageWriter {
 
     /** The patient's packet of a computed plan, in the plan's language. */
     public String packet(PacketFacts facts) {
-        PacketViews views = new PacketViews(facts, wording(facts.files().plan().language()));
+        return packet(facts, facts.files().plan().language());
+    }
+
+    /** The same in a language of its own. */
+    String packet(PacketFacts facts, String language) {
+        PacketViews views = new PacketViews(facts, wording(language));
         return views.stop()
-                .map(stop -> write("stop.ftlh", stop.layout().language(), stop))
-                .orElseGet(() -> packet(views.view()));
+                .map(stop -> write("stop.ftlh", language, stop))
+                .orElseGet(() -> write("packet.ftlh", language, views.view()));
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
