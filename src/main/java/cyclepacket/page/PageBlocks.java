@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Element;
@@ -14,7 +15,13 @@ import org.xml.sax.SAXException;
 
 /** The texts of a written packet, one by one, in the order in which they are read; a table's row is one text. */
 final class PageBlocks {
-    private static final Set<String> SKIPPED = Set.of("head", "foot", "door-head", "door-foot", "across-band");
+    private static final Set<String> SKIPPED = Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents");
+
+    /** Between two cells of a row; a slash beside an amount can be misread. */
+    private static final String CELL = " \u00b7 ";
+
+    private static final Pattern EMPTY_CELLS = Pattern.compile("(?:[ \u00a0]*\u00b7[ \u00a0]*){2,}");
+    private static final Pattern EMPTY_ENDS = Pattern.compile("^[ \u00a0\u00b7]+|[ \u00a0\u00b7]+$");
 
     /** A kind of block and its text. */
     record Block(String kind, String text) {}
@@ -69,8 +76,9 @@ final class PageBlocks {
     private void add(String kind, Element element) {
         StringBuilder text = new StringBuilder();
         collect(element, text);
-        String read = text.toString().replaceAll("[ \\t\\r\\n]+", " ").replaceAll("(?:^ ?/ ?|(?: ?/ ?)+$)", "");
-        blocks.add(new Block(kind, read.replace('\u00a0', ' ').strip()));
+        String read = text.toString().replaceAll("[ \\t\\r\\n]+", " ");
+        String filled = EMPTY_ENDS.matcher(EMPTY_CELLS.matcher(read).replaceAll(CELL)).replaceAll("");
+        blocks.add(new Block(kind, filled.strip()));
     }
 
     private static void collect(Node node, StringBuilder text) {
@@ -80,7 +88,7 @@ final class PageBlocks {
             } else if (child instanceof Element inner) {
                 boolean isCell = Set.of("th", "td").contains(inner.getTagName());
                 boolean isApart = isCell || Set.of("p", "li", "br", "span").contains(inner.getTagName());
-                text.append(isCell && text.length() > 0 ? " / " : isApart && !inner.getTagName().equals("span") ? " " : "");
+                text.append(isCell && text.length() > 0 ? CELL : isApart && !inner.getTagName().equals("span") ? " " : "");
                 collect(inner, text);
             }
         }

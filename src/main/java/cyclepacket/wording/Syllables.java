@@ -31,7 +31,7 @@ public enum Syllables {
     };
 
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
-    private static final Pattern SPANISH_VOWELS = Pattern.compile("[aeiouáéíóúü]+|y(?![aeiouáéíóú])");
+    private static final Pattern SPANISH_VOWELS = Pattern.compile("[aeiouáéíóúü]+|(?<![aeiouáéíóú])y(?![aeiouáéíóú])");
     private static final Pattern HIATUS =
             Pattern.compile("[aeoáéó](?=[aeoáéó])|[aeoáéó](?=[íú])|[íú](?=[aeoáéó])");
 
