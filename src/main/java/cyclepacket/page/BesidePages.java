@@ -35,7 +35,7 @@ public final class BesidePages {
         BesideView view = new BesideView(
                 views.issue(),
                 views.person(),
-                new LayoutView(sourcePack.language(), false, layout.paper(), "standard"),
+                new LayoutView(sourcePack.language(), false, false, layout.paper(), "standard"),
                 new BesideView.Tongues(pack.language(), pack.name()),
                 new BesideView.Tongues(sourcePack.language(), sourcePack.name()),
                 parts(left, right));

@@ -125,6 +125,7 @@ public final class PacketViews {
         return new LayoutView(
                 plan.language(),
                 words.wording().isTranslated(),
+                words.wording().fallen() > 0,
                 plan.paper().name().toLowerCase(Locale.ROOT),
                 plan.textSize().name().toLowerCase(Locale.ROOT));
     }

@@ -15,7 +15,7 @@ import org.xml.sax.SAXException;
 
 /** The texts of a written packet, one by one, in the order in which they are read; a table's row is one text. */
 final class PageBlocks {
-    private static final Set<String> SKIPPED = Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents");
+    private static final Set<String> SKIPPED = Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents", "foreign");
 
     /** Between two cells of a row; a slash beside an amount can be misread. */
     private static final String CELL = " \u00b7 ";

@@ -1,0 +1,98 @@
+package cyclepacket.packet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.finding.Finding;
+import cyclepacket.finding.FindingText;
+import cyclepacket.finding.Severity;
+import cyclepacket.pdf.Conformity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every packet of the demo, in every language: a grade above 6 or one error-prone form fails the build. */
+class PacketWordsTest {
+    private static final List<String> LANGUAGES = List.of("en", "es");
+
+    @TempDir
+    static Path folder;
+
+    private static WordedHome home;
+    private static Press press;
+    private static WordingCheck check;
+
+    @BeforeAll
+    static void opens() throws IOException {
+        home = new WordedHome(folder.resolve("home"));
+        press = new Press(home.path());
+        check = new WordingCheck(home.path());
+    }
+
+    @AfterAll
+    static void closes() {
+        press.close();
+    }
+
+    static Stream<String> packets() throws IOException {
+        List<String> names = new ArrayList<>();
+        for (String line : Files.readAllLines(Path.of("plans/examples.txt"))) {
+            if (!line.isBlank() && !line.startsWith("#")) {
+                LANGUAGES.forEach(language -> names.add(line.strip() + " " + language));
+            }
+        }
+        names.add("SM-04417 es paper: A4");
+        names.add("SM-04417 es text-size: large");
+        return names.stream();
+    }
+
+    private static Path printed(String name) throws IOException {
+        String[] parts = name.split(" ", 3);
+        Path plan = home.plan(parts[0], "words", text -> {
+            String spoken = WordedHome.inLanguage(parts[1]).apply(text);
+            return parts.length == 2 ? spoken : spoken.replaceAll("(?m)^" + parts[2].split(":")[0] + ": .*$", parts[2]);
+        });
+        Path out = folder.resolve("out-" + name.replaceAll("[^A-Za-z0-9]", "-"));
+        Outcome outcome = press.print(plan, out, false, Instant.EPOCH);
+        return outcome.written()
+                .orElseThrow(() -> new AssertionError(FindingText.print(outcome.findings())))
+                .folder();
+    }
+
+    @ParameterizedTest
+    @MethodSource("packets")
+    void speaksPlainlyAndKeepsTheStandards(String name) throws IOException {
+        Path issue = printed(name);
+        byte[] packet = Files.readAllBytes(issue.resolve("packet.pdf"));
+        List<Finding> found = new ArrayList<>(check.pdf(packet, name));
+        assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
+        found.removeIf(finding -> finding.severity() == Severity.NOTE);
+        assertEquals("", FindingText.print(found));
+        assertEquals(name.contains(" es"), Files.exists(issue.resolve("beside.pdf")), "staff can read it too");
+        if (name.contains(" es")) {
+            // PressTest holds the English packets to the standards.
+            Conformity.assertConforms(packet);
+        }
+        if (name.equals("SM-04417-issue-3 es")) {
+            Conformity.assertConforms(Files.readAllBytes(issue.resolve("beside.pdf")));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void holdsEveryTextOfTheFolderToTheSameRules(String language) {
+        List<Finding> found = new ArrayList<>(check.language(language));
+        found.removeIf(finding -> finding.severity() == Severity.NOTE);
+        assertEquals("", FindingText.print(found));
+    }
+}
