@@ -20,13 +20,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the two documents show is run: commands answer, files exist, lines of YAML stand in the examples. */
 class DocsTest {
+    /** One indented line, and the lines that a backslash joins to it; three spaces part it from its explanation. */
     private static final Pattern COMMAND =
-            Pattern.compile("^    \\./cyclepacket (\\w+)(?: (plans/\\S+))?", Pattern.MULTILINE);
+            Pattern.compile("^    \\./cyclepacket ((?:[^\\\\\n]|\\\\\n)+)", Pattern.MULTILINE);
+
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+    private static final List<String> SECOND_LOOK = List.of(
+            "7730418", "2027-03-05", "2027-03-09 212.5", "2027-03-15 08:30", "87.5", "600 900", "5x0.25", "250");
     private static final Pattern YAML = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL);
     private static final Pattern FINDING =
             Pattern.compile("^    (plans/\\S+?):(\\d+):(\\d+): stop: .*\\[([A-Z-]+)]", Pattern.MULTILINE);
@@ -43,28 +49,85 @@ class DocsTest {
     }
 
     private int run(ByteArrayOutputStream out, String... args) {
+        return answering("", out, args);
+    }
+
+    private static int answering(String answers, ByteArrayOutputStream out, String... args) {
         return CommandLines.run(
                 new Terminal(
-                        new BufferedReader(new StringReader("")),
+                        new BufferedReader(new StringReader(answers)),
                         new PrintStream(out, true, StandardCharsets.UTF_8),
-                        new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
+                        new PrintStream(out, true, StandardCharsets.UTF_8),
                         Clock.systemUTC(),
                         Path.of("").toAbsolutePath()),
                 args);
     }
 
+    /** The words of a shown command; its scratch folder lies in the test's own. */
+    private List<String> words(String shown) {
+        List<String> words = new ArrayList<>();
+        Matcher word = WORD.matcher(shown.replace("\\\n", " ").split(" {3,}(?!\\s*-)")[0]);
+        while (word.find()) {
+            String text = word.group(1) == null ? word.group(2) : word.group(1);
+            words.add(text.startsWith("scratch") ? folder.resolve(text).toString() : text);
+        }
+        return words;
+    }
+
+    private void layScratchFolder() throws IOException {
+        Path plans = Path.of("plans");
+        try (Stream<Path> all = Files.walk(plans)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                Path target = folder.resolve("scratch").resolve(plans.relativize(file));
+                Files.createDirectories(target.getParent());
+                Files.copy(file, target);
+            }
+        }
+    }
+
+    /** In their order, because one leads to the next. The demo is built by other tests. */
     @Test
     void runsEveryCommandOfTheReadme() throws IOException {
         List<String> seen = new ArrayList<>();
+        layScratchFolder();
         Matcher command = COMMAND.matcher(readme());
         while (command.find()) {
-            seen.add(command.group(1));
-            assertEquals(0, run(command.group(1), "--help"), command.group());
-            if (command.group(2) != null && !command.group(1).equals("packet")) {
-                assertEquals(0, run(command.group(1), command.group(2)), command.group());
+            List<String> words = words(command.group(1));
+            seen.add(words.get(0));
+            assertEquals(0, run(words.get(0), "--help"), command.group());
+            if (words.contains("PLAN") || words.contains("demo")) {
+                continue;
             }
+            if (words.contains("packet") && !words.contains("--out")) {
+                words.addAll(List.of("--out", folder.resolve("out").toString()));
+            }
+            String answers = words.contains("countersign") ? String.join("\n", SECOND_LOOK) : "yes";
+            ByteArrayOutputStream said = new ByteArrayOutputStream();
+            int exit = answering(answers + "\n", said, words.toArray(String[]::new));
+            assertEquals(0, exit, command.group() + "\n" + said.toString(StandardCharsets.UTF_8));
         }
-        assertTrue(seen.containsAll(List.of("demo", "check", "ledger", "packet", "countersign")), seen.toString());
+        assertTrue(
+                seen.containsAll(List.of(
+                        "demo",
+                        "check",
+                        "ledger",
+                        "supplies",
+                        "packet",
+                        "countersign",
+                        "record",
+                        "revise",
+                        "compare",
+                        "batch",
+                        "identify")),
+                seen.toString());
+        for (String same : List.of("packet.pdf", "chart.pdf")) {
+            assertEquals(
+                    -1,
+                    Files.mismatch(
+                            folder.resolve("scratch/out/SM-04417/issue-3").resolve(same),
+                            folder.resolve("scratch/again/SM-04417/issue-3").resolve(same)),
+                    same);
+        }
     }
 
     @Test

@@ -38,8 +38,13 @@ public final class LaidOut {
      * @param anchors as the file writes them
      */
     public static LaidOut plan(String protocol, String anchors) throws IOException {
+        return plan(protocol, anchors, "");
+    }
+
+    /** @param more further lines of the plan file, such as calls, or its own dose lines */
+    public static LaidOut plan(String protocol, String anchors, String more) throws IOException {
         String plan = "X-" + protocol;
-        Path folder = copied(plan + Math.abs(anchors.hashCode()));
+        Path folder = copied(plan + Math.abs((anchors + more).hashCode()));
         TreeSet<String> medicines = new TreeSet<>();
         TreeMap<String, String> doses = new TreeMap<>();
         for (String line : Files.readAllLines(folder.resolve("protocols/" + protocol + ".yaml"))) {
@@ -62,7 +67,11 @@ public final class LaidOut {
                 .append(anchors)
                 .append('\n');
         text.append("times: {morning: \"08:00\", evening: \"20:00\"}\n");
-        text.append("doses:").append(doses.isEmpty() ? " {}\n" : "\n");
+        if (more.contains("doses:")) {
+            doses.clear();
+        } else {
+            text.append("doses:").append(doses.isEmpty() ? " {}\n" : "\n");
+        }
         doses.forEach((id, amount) -> text.append("  ")
                 .append(id)
                 .append(": [{from: ")
@@ -70,6 +79,7 @@ public final class LaidOut {
                 .append(", amount: ")
                 .append(amount)
                 .append(", order: ORD-1}]\n"));
+        text.append(more);
         text.append("prepared: {by: a nurse (invented), on: 2027-02-21}\n");
         Files.writeString(folder.resolve("patients/" + plan + ".yaml"), text);
         return new LaidOut(folder, plan);
@@ -90,7 +100,7 @@ public final class LaidOut {
             return lines.filter(line -> line.contains("{medicine: " + medicine + ","))
                     .findFirst()
                     .orElseThrow()
-                    .replaceAll(".*(from|on): ([A-Z0-9+-]+).*", "$2");
+                    .replaceAll(".*?, (from|on): ([A-Z0-9+-]+).*", "$2");
         } catch (IOException unreadable) {
             throw new java.io.UncheckedIOException(unreadable);
         }

@@ -4,7 +4,9 @@ import cyclepacket.packet.Batch;
 import cyclepacket.packet.BatchLine;
 import cyclepacket.packet.BatchLine.State;
 import cyclepacket.packet.BatchReport;
+import cyclepacket.packet.Unclear;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -16,11 +18,10 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "batch",
-        description = {
-            "Prints every countersigned plan of a folder that has a visit on a day, on all cores, with a separator",
-            "sheet before each and a cover list on top. What is no packet is listed with the reason.",
-            "Ends with 1 when a plan failed, and the rest is printed all the same."
-        },
+        description =
+                "Prints every countersigned plan of a folder that has a visit on a day, on all cores, with a separator "
+                        + "sheet before each and a cover list on top. What is no packet is listed with the reason. "
+                        + "Ends with 1 when a plan failed, and the rest is printed all the same.",
         mixinStandardHelpOptions = true)
 final class BatchCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -46,9 +47,12 @@ final class BatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (!Files.isDirectory(folder)) {
+            throw new Unclear(folder + " is no folder; name the one with the plans, for example plans/patients.");
+        }
         List<Path> plans = Batch.plansIn(folder);
         // Only a real terminal can draw over a line; a file or a pipe gets one line a plan.
-        Progress progress = new Progress(terminal, plans.size(), System.console() != null);
+        Progress progress = new Progress(terminal, System.console() != null);
         int cores = workers.orElse(Runtime.getRuntime().availableProcessors());
         Batch batch = new Batch(
                 terminal.home(),
@@ -56,7 +60,7 @@ final class BatchCommand implements Callable<Integer> {
                 on,
                 terminal.clock().instant(),
                 Math.max(1, cores));
-        BatchReport report = batch.run(plans, all, progress::tell);
+        BatchReport report = batch.run(plans, all, progress);
         progress.close();
         return tell(plans.size(), report);
     }

@@ -31,7 +31,7 @@ final class CheckCommand implements Callable<Integer> {
         if (json) {
             terminal.out().print(reckoning.findingsJson());
         } else {
-            terminal.out().print(cyclepacket.finding.FindingText.print(reckoning.findings()));
+            terminal.out().print(cyclepacket.finding.FindingText.printShort(reckoning.findings()));
             terminal.out().println(Report.count(reckoning.findings()));
         }
         return reckoning.isStopped() ? ExitCode.STOPPED : ExitCode.DONE;

@@ -9,20 +9,33 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The commands and what each failure ends with. */
 public final class CommandLines {
+    /** Every command by its name, in the order of the help. */
+    private static final Map<String, Function<Terminal, Object>> ALL = all();
+
+    private static final int HELP_WIDTH = 100;
+
     private CommandLines() {}
 
     @Command(
             name = "cyclepacket",
-            description = {
-                "Turns a clinic's protocol files and one patient's plan into a printed packet.",
-                "It computes and prints what was ordered. It never prescribes."
-            },
+            description = "Turns a clinic's protocol files and one patient's plan into a printed packet."
+                    + " It computes and prints what was ordered. It never prescribes.",
             mixinStandardHelpOptions = true,
             version = "Cyclepacket " + Press.VERSION,
             synopsisSubcommandLabel = "COMMAND")
@@ -44,24 +57,61 @@ public final class CommandLines {
     public static int run(Terminal terminal, String... args) {
         PrintWriter out = new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8);
-        return new CommandLine(new Top(terminal))
-                .addSubcommand(new DemoCommand(terminal))
-                .addSubcommand(new PacketCommand(terminal))
-                .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new LedgerCommand(terminal))
-                .addSubcommand(new SuppliesCommand(terminal))
-                .addSubcommand(new CountersignCommand(terminal))
-                .addSubcommand(new RecordCommand(terminal))
-                .addSubcommand(new ReviseCommand(terminal))
-                .addSubcommand(new IdentifyCommand(terminal))
-                .addSubcommand(new CompareCommand(terminal))
-                .addSubcommand(new BatchCommand(terminal))
-                .addSubcommand(new WordingCommand(terminal))
-                .setOut(out)
+        CommandLine line = new CommandLine(new Top(terminal));
+        asked(args).forEach(command -> line.addSubcommand(command.apply(terminal)));
+        return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setUsageHelpWidth(HELP_WIDTH)
+                .registerConverter(LocalDate.class, CommandLines::date)
+                .setParameterExceptionHandler((fault, typed) -> misunderstood(terminal, fault))
                 .setExecutionExceptionHandler((fault, command, parsed) -> failed(terminal, fault))
                 .execute(args);
+    }
+
+    /** The command that is named; all of them for help and for a slip. Setting up each one costs several milliseconds. */
+    private static Collection<Function<Terminal, Object>> asked(String... args) {
+        Function<Terminal, Object> named = args.length == 0 ? null : ALL.get(args[0]);
+        return named == null ? ALL.values() : List.of(named);
+    }
+
+    private static Map<String, Function<Terminal, Object>> all() {
+        Map<String, Function<Terminal, Object>> all = new LinkedHashMap<>();
+        all.put("demo", DemoCommand::new);
+        all.put("packet", PacketCommand::new);
+        all.put("check", CheckCommand::new);
+        all.put("ledger", LedgerCommand::new);
+        all.put("supplies", SuppliesCommand::new);
+        all.put("countersign", CountersignCommand::new);
+        all.put("record", RecordCommand::new);
+        all.put("revise", ReviseCommand::new);
+        all.put("identify", IdentifyCommand::new);
+        all.put("compare", CompareCommand::new);
+        all.put("batch", BatchCommand::new);
+        all.put("wording", WordingCommand::new);
+        return all;
+    }
+
+    private static LocalDate date(String typed) {
+        try {
+            return LocalDate.parse(typed);
+        } catch (DateTimeParseException noDate) {
+            throw new TypeConversionException("\"" + typed + "\" is not a date; write for example 2027-03-09");
+        }
+    }
+
+    /** One or two lines: a whole help text would push what is wrong off the screen. */
+    private static int misunderstood(Terminal terminal, ParameterException fault) {
+        terminal.say(fault.getMessage());
+        if (fault instanceof UnmatchedArgumentException unknown) {
+            List<String> near = unknown.getSuggestions();
+            if (!near.isEmpty()) {
+                terminal.say("Did you mean: " + String.join(", ", near));
+            }
+        }
+        String command = fault.getCommandLine().getCommandSpec().qualifiedName(" ");
+        terminal.say("All about it: ./" + command + " --help");
+        return ExitCode.USAGE;
     }
 
     private static int failed(Terminal terminal, Exception fault) {

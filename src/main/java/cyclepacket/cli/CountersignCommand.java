@@ -15,10 +15,9 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "countersign",
-        description = {
-            "The second person keys the values in again, from the order and the call note and not from the page.",
-            "When all agree, one line is added to the plan. Any later edit voids it."
-        },
+        description =
+                "The second person keys the values in again, from the order and the call note and not from the page. "
+                        + "When all agree, one line is added to the plan. Any later edit voids it.",
         mixinStandardHelpOptions = true)
 final class CountersignCommand implements Callable<Integer> {
     private final Terminal terminal;

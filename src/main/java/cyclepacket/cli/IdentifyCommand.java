@@ -11,10 +11,8 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "identify",
-        description = {
-            "Says which issue a page or a PDF is, and whether a later one retired it.",
-            "Ends with 0 for the issue in force and with 1 for any other."
-        },
+        description = "Says which issue a page or a PDF is, and whether a later one retired it. "
+                + "Ends with 0 for the issue in force and with 1 for any other.",
         mixinStandardHelpOptions = true)
 final class IdentifyCommand implements Callable<Integer> {
     private final Terminal terminal;

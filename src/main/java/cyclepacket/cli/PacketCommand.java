@@ -12,11 +12,9 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "packet",
-        description = {
-            "Checks a plan and writes its packet and chart copy to OUT/<plan>/issue-<n>/.",
-            "A plan with a stop writes nothing. A chart copy carries its plan: packet chart.pdf makes",
-            "the same packet again."
-        },
+        description = "Checks a plan and writes its packet and chart copy to OUT/<plan>/issue-<n>/. "
+                + "A plan with a stop writes nothing. A chart copy carries its plan: packet chart.pdf makes "
+                + "the same packet again.",
         mixinStandardHelpOptions = true)
 final class PacketCommand implements Callable<Integer> {
     private final Terminal terminal;

@@ -1,24 +1,30 @@
 package cyclepacket.cli;
 
 import cyclepacket.packet.BatchLine;
+import cyclepacket.packet.BatchWatch;
 import java.util.Locale;
 
 /** How far a print run is: a bar that is drawn over itself on a terminal, plain lines elsewhere. */
-final class Progress {
+final class Progress implements BatchWatch {
     private static final int WIDTH = 40;
 
     private final Terminal terminal;
-    private final int total;
     private final boolean isBar;
+    private int total;
     private int done;
 
-    Progress(Terminal terminal, int total, boolean isBar) {
+    Progress(Terminal terminal, boolean isBar) {
         this.terminal = terminal;
-        this.total = total;
         this.isBar = isBar;
     }
 
-    void tell(BatchLine line) {
+    @Override
+    public void expects(int plans) {
+        total = plans;
+    }
+
+    @Override
+    public void done(BatchLine line) {
         done++;
         String state = line.state().name().toLowerCase(Locale.ROOT);
         if (isBar) {

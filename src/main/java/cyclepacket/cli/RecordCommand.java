@@ -15,10 +15,15 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "record",
-        description = {
-            "Writes what happened into a plan and says what it means.",
-            "What cannot be true is written all the same, marked in-question; it stops the packet until",
-            "a reason and a name stand beside it. Every other byte of the plan stays."
+        description = "Writes what happened into a plan and says what it means. "
+                + "What cannot be true is written all the same, marked in-question; it stops the packet until "
+                + "a reason and a name stand beside it. Every other byte of the plan stays.",
+        footerHeading = "%nFor example:%n",
+        footer = {
+            "  ... PLAN --medicine fsh-pen --evening 2027-03-08 --given 187.5 --window 0",
+            "  ... PLAN --medicine fsh-pen --evening 2027-03-08 --given 187.5 --window 87.5 --plunger end --read-back",
+            "  ... PLAN --medicine fsh-pen --evening 2027-03-08 --missed --try",
+            "  ... PLAN --medicine fsh-pen --evening 2027-03-11 --received 300 --lot FA-2388 --expires 2028-04-30"
         },
         mixinStandardHelpOptions = true)
 final class RecordCommand implements Callable<Integer> {

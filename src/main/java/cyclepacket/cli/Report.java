@@ -18,7 +18,7 @@ final class Report {
     /** Every finding with its place and mend, then how many of each grade. */
     void findings(List<Finding> findings) {
         if (!findings.isEmpty()) {
-            terminal.err().print(FindingText.print(findings));
+            terminal.err().print(FindingText.printShort(findings));
             terminal.say(count(findings));
         }
     }

@@ -15,9 +15,13 @@ import picocli.CommandLine.Parameters;
 
 @Command(
         name = "revise",
-        description = {
-            "Makes the next issue of a plan from what was given: raises the issue number, names the issue it retires,",
-            "shows every day before and after, and writes the plan when you say yes. Countersign and overrides lapse."
+        description =
+                "Makes the next issue of a plan from what was given: raises the issue number, names the issue it retires, "
+                        + "shows every day before and after, and writes the plan when you say yes. Countersign and overrides lapse.",
+        footerHeading = "%nFor example:%n",
+        footer = {
+            "  ... PLAN --order ORD-1192 --by NAME --to \"the patient\" --on 2027-03-09 --read-back \\",
+            "      --dose fsh-pen=212.5@2027-03-09 --anchor R=2027-03-15T08:30"
         },
         mixinStandardHelpOptions = true)
 final class ReviseCommand implements Callable<Integer> {
@@ -79,8 +83,8 @@ final class ReviseCommand implements Callable<Integer> {
         Revising next = Revising.of(plan, folder, terminal.home(), revise);
         new Report(terminal).findings(next.findings());
         if (next.isStopped()) {
-            terminal.say(
-                    "Nothing was written. Mend what stops first; evenings that nobody told of: ./cyclepacket record");
+            terminal.say("Nothing was written; the lines above are those of the plan as it would be. Mend what stops"
+                    + " first. Evenings that nobody told of: ./cyclepacket record");
             return ExitCode.STOPPED;
         }
         show(next);
@@ -96,6 +100,7 @@ final class ReviseCommand implements Callable<Integer> {
     }
 
     private void show(Revising next) {
+        next.doubts().forEach(doubt -> terminal.say("note: " + doubt));
         if (!readBack) {
             terminal.say("note: nobody read this back yet; say --read-back once it was");
         }

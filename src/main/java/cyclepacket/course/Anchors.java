@@ -33,8 +33,12 @@ public final class Anchors {
         protocol = files.protocol();
         clinic = files.clinic();
         ZoneId home = plan.patient().zone();
-        retrieval = instant(Optional.ofNullable(plan.anchors().get(Anchor.R)), clinic.zone(), "/anchors/R", "R");
-        retrieval.ifPresent(at -> instants.put(Anchor.R, at));
+        Optional<ZonedDateTime> planned =
+                instant(Optional.ofNullable(plan.anchors().get(Anchor.R)), clinic.zone(), "/anchors/R", "R");
+        planned.ifPresent(at -> instants.put(Anchor.R, at));
+        // A cycle that was cancelled has nothing left that an hour could be wrong for.
+        Shifts shifts = new Shifts(plan.revised());
+        retrieval = planned.filter(at -> !shifts.isCancelledOn(at.toLocalDate()));
         for (Anchor anchor : protocol.anchoring().toTheMinute()) {
             instant(Optional.ofNullable(plan.anchors().get(anchor)), home, "/anchors/" + anchor, anchor.code())
                     .ifPresent(at -> instants.put(anchor, at));
@@ -42,10 +46,12 @@ public final class Anchors {
         int call = lastCall(Anchor.T);
         calledTrigger = call < 0
                 ? Optional.empty()
-                : instant(Optional.of(plan.called().get(call).at()), home, "/called/" + call + "/at", "T");
+                : instant(Optional.of(plan.called().get(call).at()), home, "/called/" + call + "/at", "T")
+                        .filter(at -> !shifts.isCancelledOn(new Trigger(at, true).evening()));
         trigger = planned(home)
                 .or(() -> calledTrigger)
-                .map(at -> new Trigger(at, call >= 0 && plan.called().get(call).readBack()));
+                .map(at -> new Trigger(at, call >= 0 && plan.called().get(call).readBack()))
+                .filter(own -> !shifts.isCancelledOn(own.evening()));
     }
 
     static Anchors of(PlanFiles files) {
@@ -103,12 +109,12 @@ public final class Anchors {
         return line >= 0 && plan.called().get(line).readBack();
     }
 
-    /** Retrieval, in the clinic's zone. */
+    /** Retrieval, in the clinic's zone; none once the cycle is cancelled before it. */
     public Optional<ZonedDateTime> retrieval() {
         return retrieval;
     }
 
-    /** The trigger: from the retrieval and its hours where both are known, else as it was called or planned. */
+    /** The trigger: from the retrieval and its hours where both are known, else as it was called or planned; none once it is cancelled. */
     public Optional<Trigger> trigger() {
         return trigger;
     }

@@ -2,6 +2,7 @@ package cyclepacket.course;
 
 import cyclepacket.plan.Anchor;
 import cyclepacket.plan.DayMark;
+import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
@@ -159,12 +160,25 @@ final class CourseBuilder {
     private void addAtTime(int index, LocalDate day, String name) {
         Optional<LocalTime> usual = Optional.ofNullable(plan.times().get(name));
         String medicine = shifts.product(protocol.rows().get(index).medicine(), day);
-        usual.ifPresent(
-                time -> addAt(index, medicine, day, clock(day, shifts.hour(name, day, time), "/times/" + name)));
+        usual.map(time -> clock(day, shifts.hour(name, day, time), "/times/" + name))
+                .filter(at -> !isBeforeAnchor(index, day, at))
+                .ifPresent(at -> addAt(index, medicine, day, at));
+    }
+
+    /** On the day of an anchor with a minute of its own, nothing that hangs on it comes before that minute. */
+    private boolean isBeforeAnchor(int index, LocalDate day, ZonedDateTime at) {
+        DayMark first = protocol.rows().get(index).firstDay();
+        return first.anchor()
+                .filter(anchor -> first.toString().equals(anchor.code()))
+                .filter(protocol.anchoring().toTheMinute()::contains)
+                .flatMap(anchors::instant)
+                .filter(instant -> instant.toLocalDate().equals(day) && at.isBefore(instant))
+                .isPresent();
     }
 
     private void addAt(int index, String medicine, LocalDate day, ZonedDateTime at) {
-        boolean provisional = provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get());
+        boolean provisional =
+                provisionalFrom.isPresent() && !day.isBefore(provisionalFrom.get()) && !goesOnUntilTold(index);
         if (shifts.isHeld(medicine, day)) {
             held.add(new HeldDose(day, dayName(day), medicine, at, provisional));
             return;
@@ -172,6 +186,11 @@ final class CourseBuilder {
         amount(index, medicine, day)
                 .ifPresent(found -> doses.add(new DatedDose(
                         day, dayName(day), medicine, found.amount(), at, false, provisional, index, found.line())));
+    }
+
+    /** What has a stop rule is never left off because a call is late: it goes on until the patient is told to stop. */
+    private boolean goesOnUntilTold(int index) {
+        return protocol.rows().get(index).pattern().stopRule().isPresent();
     }
 
     private Optional<AmountLookup.Amount> amount(int index, String medicine, LocalDate day) {
@@ -207,13 +226,19 @@ final class CourseBuilder {
     }
 
     /** Counted from S1 where the day is not before it, else from the anchor that starts the course. */
+    private boolean isCountedFromZero() {
+        return files.clinic().rules().firstStimulationDay() == HouseRules.FirstStimulationDay.S0;
+    }
+
     private String dayName(LocalDate day) {
         for (Anchor anchor : List.of(Anchor.S1, protocol.anchoring().start())) {
             Optional<Long> count = anchors.date(anchor)
                     .map(first -> ChronoUnit.DAYS.between(first, day))
                     .filter(days -> days >= 0);
             if (count.isPresent()) {
-                return new DayMark.FromAnchor(anchor, Math.toIntExact(count.get())).toString();
+                return anchor.equals(Anchor.S1) && isCountedFromZero()
+                        ? "S" + count.get()
+                        : new DayMark.FromAnchor(anchor, Math.toIntExact(count.get())).toString();
             }
         }
         return "";

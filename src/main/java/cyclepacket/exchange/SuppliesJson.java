@@ -31,7 +31,7 @@ public final class SuppliesJson {
 
     /**
      * One JSON object with a line break at its end. {@code lengths} and {@code choices} stand beside the medicines, and
-     * are empty once the trigger has its day. Chances are from 0 to 1 with four decimals, means of
+     * are empty once the trigger is called. Chances are from 0 to 1 with four decimals, means of
      * amounts have three, of money two, rounded half up.
      */
     public static String of(Plan plan, SupplyPlan supply) {
@@ -83,6 +83,10 @@ public final class SuppliesJson {
         item.boxOf().ifPresent(size -> node.put("box-of", size));
         item.boxes().ifPresent(boxes -> node.put("boxes", boxes));
         item.size().ifPresent(size -> node.put("size", size));
+        item.needle().ifPresent(needle -> {
+            node.put("gauge", needle.gauge());
+            node.put("length", needle.length().toString());
+        });
         return node;
     }
 

@@ -6,27 +6,42 @@ import cyclepacket.quantity.Refusal;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The anchors of one protocol, and the days that hang on them. */
 final class Anchors {
     private final String protocol;
-    private final Optional<TreeSet<String>> codes;
+    private static final Pattern STIMULATION_DAY = Pattern.compile("S(\\d{1,3})");
 
-    private Anchors(String protocol, Optional<TreeSet<String>> codes) {
+    private final Optional<TreeSet<String>> codes;
+    private final boolean fromZero;
+
+    private Anchors(String protocol, Optional<TreeSet<String>> codes, boolean fromZero) {
         this.protocol = protocol;
         this.codes = codes;
+        this.fromZero = fromZero;
     }
 
-    static Anchors of(Sheet protocol) {
+    /** @param clinic says whether the first stimulation day is S0 or S1, as far as it can be read */
+    static Anchors of(Sheet protocol, Optional<Sheet> clinic) {
+        boolean fromZero = clinic.flatMap(sheet -> sheet.top()
+                        .at("house-rules")
+                        .at("first-stimulation-day")
+                        .text()
+                        .value())
+                .filter("S0"::equals)
+                .isPresent();
         Collection<String> keys = protocol.top().at("anchors").entries().keySet();
         return new Anchors(
                 protocol.top().at("protocol").text().value().orElse("this one"),
-                keys.isEmpty() ? Optional.empty() : Optional.of(new TreeSet<>(keys)));
+                keys.isEmpty() ? Optional.empty() : Optional.of(new TreeSet<>(keys)),
+                fromZero);
     }
 
     /** Without a protocol nothing is known, and every anchor passes: the missing file has a finding of its own. */
     static Anchors unknown() {
-        return new Anchors("", Optional.empty());
+        return new Anchors("", Optional.empty(), false);
     }
 
     /** An anchor's name as a value. */
@@ -46,7 +61,7 @@ final class Anchors {
         }
         String text = field.text().get();
         try {
-            DayMark day = DayMark.parse(text);
+            DayMark day = parse(text);
             if (day.anchor().isEmpty()) {
                 return new Part<>(Calendar.date(field).value().map(DayMark.Dated::new));
             }
@@ -56,6 +71,13 @@ final class Anchors {
             field.stop(isDate ? "DATE-INVALID" : "DAY-INVALID", refusal.getMessage(), refusal.mend());
             return Part.absent();
         }
+    }
+
+    private DayMark parse(String text) {
+        Matcher counted = STIMULATION_DAY.matcher(text);
+        return fromZero && counted.matches()
+                ? new DayMark.FromAnchor(Anchor.S1, Integer.parseInt(counted.group(1)))
+                : DayMark.parse(text);
     }
 
     private boolean isKnown(Field field, String code, boolean isKey) {

@@ -2,9 +2,11 @@ package cyclepacket.intake;
 
 import cyclepacket.plan.FormRules;
 import cyclepacket.plan.HouseRules;
+import cyclepacket.quantity.DoseUnit;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +36,7 @@ final class HouseRulesBuilder {
         Part<HouseRules.SwabSkin> swabSkin = top.at("swab-skin").word(HouseRules.SwabSkin.class);
         Part<Map<String, String>> missed = top.at("missed").byName(Field::text);
         Part<Optional<String>> offTable = top.at("off-table").ifWritten(Field::text);
+        Part<Optional<String>> firstDay = top.at("first-stimulation-day").ifWritten(Field::text);
         Part<FormRules> forms = forms();
         return Part.whole(
                 top,
@@ -53,6 +56,9 @@ final class HouseRulesBuilder {
                         swabSkin.get(),
                         missed.get(),
                         offTable.get(),
+                        firstDay.get()
+                                .map(HouseRules.FirstStimulationDay::valueOf)
+                                .orElse(HouseRules.FirstStimulationDay.S1),
                         forms.get()));
     }
 
@@ -65,8 +71,16 @@ final class HouseRulesBuilder {
 
     private static Part<HouseRules.SmallRemainder> smallRemainder(Field field) {
         Part<BigDecimal> below = field.at("below").number();
+        Part<Optional<BigDecimal>> belowMcg = field.at("below-mcg").ifWritten(Field::number);
+        Part<Optional<BigDecimal>> belowMg = field.at("below-mg").ifWritten(Field::number);
         Part<HouseRules.SmallRemainder.Do> rule = field.at("do").word(HouseRules.SmallRemainder.Do.class);
-        return Part.whole(field, () -> new HouseRules.SmallRemainder(below.get(), rule.get()));
+        return Part.whole(field, () -> {
+            EnumMap<DoseUnit, BigDecimal> byUnit = new EnumMap<>(DoseUnit.class);
+            byUnit.put(DoseUnit.UNITS, below.get());
+            belowMcg.get().ifPresent(amount -> byUnit.put(DoseUnit.MCG, amount));
+            belowMg.get().ifPresent(amount -> byUnit.put(DoseUnit.MG, amount));
+            return new HouseRules.SmallRemainder(byUnit, rule.get());
+        });
     }
 
     private static Part<HouseRules.LeadHours> triggerLead(Field field) {

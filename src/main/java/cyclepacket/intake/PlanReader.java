@@ -22,6 +22,11 @@ public final class PlanReader {
         this.plan = open.plan();
     }
 
+    /** Gets the schemas ready that no plan is read without; meant for another thread, while the plan's own is read. */
+    public static void prepare() {
+        List.of(FileKind.CLINIC, FileKind.PROTOCOL, FileKind.MEDICINE).forEach(SchemaBook::of);
+    }
+
     /**
      * Reads the plan, {@code ../clinic.yaml}, the plan's protocol and every medicine that the two of them name.
      *
@@ -64,11 +69,11 @@ public final class PlanReader {
     }
 
     private Optional<PlanFiles> records(Optional<Sheet> clinic, Optional<Sheet> protocol, Shelf shelf) {
-        Anchors anchors = protocol.map(Anchors::of).orElse(Anchors.unknown());
+        Anchors anchors = protocol.map(sheet -> Anchors.of(sheet, clinic)).orElse(Anchors.unknown());
         Part<cyclepacket.plan.Clinic> clinicRecord =
                 clinic.isPresent() ? new ClinicBuilder(clinic.get()).clinic() : Part.absent();
         Part<cyclepacket.plan.Protocol> protocolRecord =
-                protocol.isPresent() ? new ProtocolBuilder(protocol.get(), shelf).protocol() : Part.absent();
+                protocol.isPresent() ? new ProtocolBuilder(protocol.get(), anchors, shelf).protocol() : Part.absent();
         Part<Plan> planRecord = new PlanBuilder(plan, anchors, shelf).plan();
         protocol.ifPresent(sheet -> new CrossCheck(plan, sheet).run());
         Map<String, String> medicineFiles = new LinkedHashMap<>();

@@ -19,9 +19,9 @@ final class ProtocolBuilder {
     private final Anchors anchors;
     private final Shelf shelf;
 
-    ProtocolBuilder(Sheet sheet, Shelf shelf) {
+    ProtocolBuilder(Sheet sheet, Anchors anchors, Shelf shelf) {
         this.top = sheet.top();
-        this.anchors = Anchors.of(sheet);
+        this.anchors = anchors;
         this.shelf = shelf;
     }
 

@@ -10,9 +10,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import tools.jackson.databind.JsonNode;
 
 /** The JSON Schemas that ship with the program (draft 2020-12), each loaded when its first file is checked. */
@@ -20,14 +20,14 @@ final class SchemaBook {
     private static final SchemaRegistry REGISTRY = SchemaRegistry.withDialect(Dialect.builder(Dialects.getDraft202012())
             .keyword(new EnumKeyword())
             .build());
-    private static final Map<FileKind, Entry> LOADED = new EnumMap<>(FileKind.class);
+    private static final Map<FileKind, Entry> LOADED = new ConcurrentHashMap<>();
 
     private SchemaBook() {}
 
     /** A schema ready to check with, and its text to look words up in. */
     record Entry(Schema schema, JsonNode text) {}
 
-    static synchronized Entry of(FileKind kind) {
+    static Entry of(FileKind kind) {
         return LOADED.computeIfAbsent(kind, SchemaBook::load);
     }
 

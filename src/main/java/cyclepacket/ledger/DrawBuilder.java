@@ -86,7 +86,7 @@ final class DrawBuilder {
         Tally tally = new Tally();
         loaded = ownLines.stream()
                 .map(plan.record()::get)
-                .filter(RecordLine::isLoadOnly)
+                .filter(line -> line.isLoadOnly() && !isFirstLoading(line))
                 .findFirst()
                 .or(() -> loaded);
         for (int index : ownLines) {
@@ -208,7 +208,7 @@ final class DrawBuilder {
         RecordedSetting setting = RecordedSetting.of(
                 line, order, pen.window(), medicine.unit(), (kind, subject) -> doubt(kind, index, subject));
         List<Draw.Stop> stops = setting.stops(total, pen.window(), line.readBack());
-        boolean isLoaded = loaded.isPresent() || line.loaded().isPresent();
+        boolean isLoaded = loaded.isPresent() || (line.loaded().isPresent() && !isFirstLoading(line));
         if (stops.isEmpty() && isLoaded) {
             // The old one ended in this setting and nobody wrote the number; when the whole setting ran through, before
             // it.
@@ -245,6 +245,17 @@ final class DrawBuilder {
         boolean isWhole = medicine.device().mixedVial().isPresent()
                 || medicine.device().taken().filter(taken -> !taken.halves()).isPresent();
         return isWhole ? amount.toMultipleOf(medicine.sizes().get(0).label(), java.math.RoundingMode.CEILING) : amount;
+    }
+
+    /** Before anything was drawn the first box ends none. */
+    private boolean isFirstLoading(RecordLine line) {
+        return total.isZero()
+                && Container.of(medicine, plan.onHand().getOrDefault(medicine.id(), List.of())).stream()
+                        .findFirst()
+                        .filter(first -> line.loaded()
+                                .filter(box -> box == first.number())
+                                .isPresent())
+                        .isPresent();
     }
 
     private boolean isPutAway() {

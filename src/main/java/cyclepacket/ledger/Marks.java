@@ -26,7 +26,7 @@ public final class Marks {
     /** The smallest number that is printed as one to dial; anything below is for the clinic's small-remainder rule. */
     public Dose smallest() {
         Dose least = dial.least();
-        BigDecimal below = rules.smallRemainder().below();
+        BigDecimal below = rules.smallRemainder().belowIn(least.unit()).orElse(BigDecimal.ZERO);
         if (rules.smallRemainder().rule() == HouseRules.SmallRemainder.Do.GIVE) {
             return least;
         }

@@ -3,6 +3,7 @@ package cyclepacket.packet;
 import cyclepacket.finding.Finding;
 import cyclepacket.packet.BatchLine.State;
 import cyclepacket.page.CoverView;
+import cyclepacket.pdf.Carried;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -57,14 +58,15 @@ public final class Batch {
      * Prints them.
      *
      * @param all whether plans without a visit on that day are printed too
-     * @param told is told of each plan when it is done, by one thread at a time
+     * @param watch is told how far the run is
      */
-    public BatchReport run(List<Path> plans, boolean all, Consumer<BatchLine> told) throws IOException {
+    public BatchReport run(List<Path> plans, boolean all, BatchWatch watch) throws IOException {
         BatchChoice choice = BatchChoice.of(home.resolve("templates"), plans, on, all);
-        choice.settled().forEach(told);
+        watch.expects(choice.settled().size() + choice.toPrint().size());
+        choice.settled().forEach(watch::done);
         List<BatchLine> lines = new ArrayList<>(choice.settled());
         ConcurrentLinkedQueue<Path> waiting = new ConcurrentLinkedQueue<>(choice.toPrint());
-        List<Map<Path, BatchLine>> done = inParallel(waiting, told);
+        List<Map<Path, BatchLine>> done = inParallel(waiting, watch::done);
         Map<Path, BatchLine> byPlan = new LinkedHashMap<>();
         done.forEach(byPlan::putAll);
         choice.toPrint().forEach(plan -> lines.add(byPlan.get(plan)));
@@ -129,7 +131,7 @@ public final class Batch {
                     own.id(),
                     own.issue(),
                     press.sheets().initials(Press.packetFacts(reckoning, Optional.empty(), written.code())),
-                    written.pages(),
+                    Carried.pages(Files.readAllBytes(written.folder().resolve("packet.pdf"))),
                     written.code());
         } catch (IOException unreadable) {
             return BatchLine.without(plan, State.FAILED, "it could not be read or written");

@@ -1,10 +1,13 @@
 package cyclepacket.packet;
 
 import cyclepacket.plan.Revision.What;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * One change: what it is about, what holds now, and from which day.
@@ -69,6 +72,29 @@ public record Change(
     /** The cycle ends: nothing from this day on. */
     public static Change cancel(String day) {
         return new Change(What.CANCEL, Optional.empty(), Optional.empty(), Optional.of(day), Optional.empty());
+    }
+
+    /**
+     * Past days are facts, and a day that is none would be lost.
+     *
+     * @throws Unclear if a change begins before the day of the call, or on no date
+     */
+    void requireFrom(LocalDate call) {
+        for (String day : Stream.concat(from.stream(), lastDay.stream()).toList()) {
+            boolean isAnchorDay = what == What.DOSE && day.matches("[A-Z]+\\d*([+-]\\d+)?");
+            if (!isAnchorDay && date(day).isBefore(call)) {
+                throw new Unclear(day + " is before the day of the call, " + call + ". Past days are facts: write what"
+                        + " happened with ./cyclepacket record, and begin the change on " + call + " or later.");
+            }
+        }
+    }
+
+    private static LocalDate date(String day) {
+        try {
+            return LocalDate.parse(day);
+        } catch (DateTimeParseException noDate) {
+            throw new Unclear("\"" + day + "\" is not a date; write for example 2027-03-09.");
+        }
     }
 
     private static Change parsed(What what, String typed, boolean hasValue, boolean hasDay, String example) {

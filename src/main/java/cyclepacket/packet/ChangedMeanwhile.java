@@ -8,6 +8,7 @@ public final class ChangedMeanwhile extends IOException {
     private static final long serialVersionUID = 1L;
 
     ChangedMeanwhile(Path plan) {
-        super("Somebody else changed " + plan + " in this moment. Nothing of this run was written. Read it again.");
+        super("Somebody else changed " + plan
+                + " after it was read here. Nothing of this run was written. Start again.");
     }
 }

@@ -11,6 +11,10 @@ import java.util.stream.Stream;
 
 /** The two codes of a plan: what a second person compared, and what exactly was printed. */
 final class Codes {
+    /** No template, style sheet, wording or font ends so; whatever may be read counts. */
+    private static final List<String> LEFT_BEHIND =
+            List.of("~", "#", ".bak", ".orig", ".rej", ".swp", ".swo", ".tmp", ".DS_Store", "Thumbs.db", "desktop.ini");
+
     private Codes() {}
 
     /**
@@ -51,6 +55,11 @@ final class Codes {
         }
     }
 
+    /** What an editor or a file manager leaves beside the files it opens is no template and prints nothing. */
+    private static boolean isLeftBehind(Path file) {
+        return LEFT_BEHIND.stream().anyMatch(file.getFileName().toString()::endsWith);
+    }
+
     /** The name of every template file and a digest of what it holds, read once for many issues. */
     static List<byte[]> templates(Path templates) throws IOException {
         List<byte[]> parts = new ArrayList<>();
@@ -64,6 +73,7 @@ final class Codes {
     private static List<Path> filesBelow(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(Files::isRegularFile)
+                    .filter(file -> !isLeftBehind(file))
                     .sorted((left, right) -> left.toString().compareTo(right.toString()))
                     .toList();
         }

@@ -5,7 +5,6 @@ import cyclepacket.exchange.PacketJson.WrittenFile;
 import cyclepacket.exchange.RegisterEntry;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
-import cyclepacket.pdf.Carried;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -72,7 +71,7 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 return refused(reckoning, List.of(overtaken.get()));
             }
             boolean isReprint = file(reckoning, findings, code, all, folder);
-            return written(reckoning, findings, code, folder, isReprint, Carried.pages(files.get("packet.pdf")), json);
+            return written(reckoning, findings, code, folder, isReprint, json);
         });
     }
 
@@ -82,13 +81,12 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
             String code,
             OutFolder folder,
             boolean isReprint,
-            int pages,
             String json) {
         return new Outcome(
                 findings,
                 reckoning.preparedOn(),
                 Optional.of(new Outcome.Written(
-                        folder.path(), reckoning.isDraft(), isReprint, pages, reckoning.draftReasons(), code)),
+                        folder.path(), reckoning.isDraft(), isReprint, reckoning.draftReasons(), code)),
                 Optional.empty(),
                 json);
     }

@@ -33,11 +33,9 @@ public record Outcome(
      * A packet in its folder.
      *
      * @param isReprint whether exactly this was printed before
-     * @param pages how many pages the patient's packet has
      * @param draftReasons why it is a draft, each as the rest of a sentence; empty for a final packet
      */
-    public record Written(
-            Path folder, boolean isDraft, boolean isReprint, int pages, List<String> draftReasons, String code) {
+    public record Written(Path folder, boolean isDraft, boolean isReprint, List<String> draftReasons, String code) {
         public Written {
             Objects.requireNonNull(folder, "folder");
             draftReasons = List.copyOf(draftReasons);

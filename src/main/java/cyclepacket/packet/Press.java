@@ -4,6 +4,7 @@ import cyclepacket.exchange.CalendarFile;
 import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
+import cyclepacket.intake.PlanReader;
 import cyclepacket.intake.SourceFile;
 import cyclepacket.page.BatchSheets;
 import cyclepacket.page.BesidePages;
@@ -61,6 +62,7 @@ public final class Press implements AutoCloseable {
             return thread;
         });
         // All of this gets ready while the plan is read; a typesetter sets one document at a time, so each has its own.
+        crew.submit(PlanReader::prepare);
         forPatient = crew.submit(() -> Typesetter.open(templates));
         crew.submit(() -> {
             pages.prepare(ChartCopy.LANGUAGE);

@@ -31,7 +31,10 @@ public final class Revising {
     private final String table;
     private final Path templates;
 
-    private Revising(Path plan, Path out, byte[] before, byte[] after, Revise revise, Path templates)
+    private final List<String> doubts;
+
+    private Revising(
+            Path plan, Path out, byte[] before, byte[] after, Revise revise, Path templates, Optional<Integer> onDoor)
             throws IOException {
         this.plan = plan;
         this.out = out;
@@ -41,13 +44,37 @@ public final class Revising {
         this.templates = templates;
         old = Reckoning.of(plan, before);
         next = Reckoning.of(plan, after);
+        Optional<Reckoning> retired = next.planAndIssue().isEmpty() ? Optional.empty() : retired();
         table = next.planAndIssue().isEmpty()
                 ? ""
                 : ChangedTable.of(
                         templates,
-                        Press.packetFacts(old, Optional.empty(), ""),
+                        Press.packetFacts(retired.orElse(old), Optional.empty(), ""),
                         Press.packetFacts(next, Optional.empty(), ""),
                         revise.on());
+        doubts = doubts(onDoor, retired.isPresent());
+    }
+
+    /** The issue on the door as it was printed; the plan as it stands when nobody printed it. */
+    private Optional<Reckoning> retired() throws IOException {
+        boolean isOwn = replaces() == old.own().files().plan().issue();
+        return Replaced.find(out, plan, next).or(() -> isOwn ? Optional.of(old) : Optional.empty());
+    }
+
+    private List<String> doubts(Optional<Integer> onDoor, boolean isFound) {
+        List<String> doubts = new ArrayList<>();
+        if (next.planAndIssue().isEmpty()) {
+            return doubts;
+        }
+        if (onDoor.isEmpty()) {
+            doubts.add("no issue of " + old.own().files().plan().id() + " was printed as final into " + out + "; issue "
+                    + replaces() + " is named as the one to throw away because the plan says so");
+        }
+        if (!isFound) {
+            doubts.add("the stored plan of issue " + replaces() + " was not found; the table compares with the plan"
+                    + " as it stands, and the page What changed will have no list");
+        }
+        return List.copyOf(doubts);
     }
 
     /**
@@ -65,8 +92,9 @@ public final class Revising {
         int issue = Math.max(own.issue(), onDoor.orElse(0)) + 1;
         // What was printed but never became final is on no door.
         int replaces = onDoor.orElse(own.issue());
+        revise.changes().forEach(change -> change.requireFrom(revise.on()));
         byte[] after = PlanFile.edited(before, text -> edited(text, own, revise, issue, replaces));
-        return new Revising(plan, out, before, after, revise, home.resolve("templates"));
+        return new Revising(plan, out, before, after, revise, home.resolve("templates"), onDoor);
     }
 
     private static Unclear unread(Reckoning reckoning) {
@@ -114,6 +142,11 @@ public final class Revising {
         return next.isStopped();
     }
 
+    /** What is not known of the issue that is thrown away, each as the rest of a note. */
+    public List<String> doubts() {
+        return doubts;
+    }
+
     /** Every day from the day of the call on that differs, before and now; empty when none does. */
     public String table() {
         return table;
@@ -121,7 +154,7 @@ public final class Revising {
 
     /** What to say and ask on the phone, in the order of the call. */
     public List<String> say() {
-        return CallWords.of(templates, next.own().files());
+        return CallWords.of(templates, Press.packetFacts(next, Optional.empty(), ""));
     }
 
     /** What must be shown to the patient again, each as one sentence. */

@@ -41,11 +41,15 @@ final class SecondLook {
         first = course.start();
     }
 
-    /** Every question for this plan, in the order of a navigator's papers. */
+    /** Every question for this plan, in the order of a navigator's papers; for a cancelled cycle only when it ends. */
     static List<Question> questions(PlanFiles files, Course course) {
         SecondLook look = new SecondLook(files, course);
         look.identifier();
         look.start();
+        if (course.cancelledFrom().isPresent()) {
+            look.end(course.cancelledFrom().get());
+            return List.copyOf(look.questions);
+        }
         files.plan().doses().keySet().stream().sorted().forEach(look::doses);
         look.hours();
         look.windows();
@@ -75,6 +79,13 @@ final class SecondLook {
                 "Start date, " + first + " (year-month-day)",
                 "the start date",
                 answer -> answer.equals(day.toString())));
+    }
+
+    private void end(LocalDate from) {
+        ask(
+                "The cycle is cancelled: the first day without injections (year-month-day)",
+                "the first day without injections",
+                answer -> answer.equals(from.toString()));
     }
 
     /** The line in force on the day of preparing, and every later one. */

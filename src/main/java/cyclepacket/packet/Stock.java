@@ -34,22 +34,47 @@ record Stock(MedicineLedger ledger, ContainerLine line, List<Plan.Stock> lines) 
         return new Stock(ledger, line, own.files().plan().onHand().get(medicine));
     }
 
-    /** A box that was loaded before its turn. */
+    /** A box that was loaded before its turn, or that was in the pen already. */
     static Optional<Finding> outOfOrder(Reckoning.Computed own, Happening told) {
-        Optional<Integer> expected = own.ledger()
+        if (told.loaded().isEmpty()) {
+            return Optional.empty();
+        }
+        int box = told.loaded().get();
+        Optional<Stock> first = own.ledger()
                 .of(told.medicine())
-                .filter(ledger -> told.loaded().isPresent())
-                .flatMap(ledger -> ledger.inUse()
-                        .flatMap(line -> ledger.containers().stream()
-                                .map(each -> each.container().number())
-                                .filter(number -> number > line.container().number())
-                                .findFirst()));
-        return expected.filter(box -> !box.equals(told.loaded().get()))
-                .map(box -> Finding.stop(
-                        "RECORD-BOX-ORDER",
-                        Place.at(own.files().planFile(), "/record"),
-                        "box " + told.loaded().get() + " was loaded, and box " + box + " comes next",
+                .flatMap(ledger -> ledger.inUse().map(line -> new Stock(ledger, line, List.of())));
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        int number = first.get().line().container().number();
+        boolean isAgain = box == number
+                && first.get().isInUse()
+                && first.get().ledger().draws().stream()
+                        .noneMatch(draw -> draw.date().equals(told.evening())
+                                && !draw.stops().isEmpty());
+        if (box < number || isAgain) {
+            return Optional.of(doubt(
+                    own,
+                    "box " + box + " was loaded, and box " + number + " is in the pen already",
+                    "ask which box is in the pen, and on which evening it was loaded"));
+        }
+        Optional<Integer> due = first.get().isInUse() ? after(first.get().ledger(), number) : Optional.of(number);
+        return due.filter(next -> next < box)
+                .map(next -> doubt(
+                        own,
+                        "box " + box + " was loaded, and box " + next + " comes next",
                         "read the number on the box again; if it stands, put on-hand into the order of loading"));
+    }
+
+    private static Optional<Integer> after(MedicineLedger ledger, int box) {
+        return ledger.containers().stream()
+                .map(each -> each.container().number())
+                .filter(number -> number > box)
+                .findFirst();
+    }
+
+    private static Finding doubt(Reckoning.Computed own, String text, String mend) {
+        return Finding.stop("RECORD-BOX-ORDER", Place.at(own.files().planFile(), "/record"), text, mend);
     }
 
     /** Whether medicine was drawn from it, as far as the record tells. */
@@ -70,11 +95,7 @@ record Stock(MedicineLedger ledger, ContainerLine line, List<Plan.Stock> lines) 
     }
 
     int next() {
-        return ledger.containers().stream()
-                .map(each -> each.container().number())
-                .filter(number -> number > line.container().number())
-                .findFirst()
-                .orElse(line.container().number() + 1);
+        return after(ledger, line.container().number()).orElse(line.container().number() + 1);
     }
 
     /** Marks it in its line, which is divided when it tells of several alike. */

@@ -28,11 +28,16 @@ final class Boxes {
                 Optional.of(words.amounts().amount(dose)), words.amounts().unit(dose));
     }
 
-    /** A ready syringe is counted by hand, so that nobody writes a small decimal from the phone. */
+    /** What is counted by hand is written as a count, so that nobody writes or divides a decimal from the phone. */
     private static BoxedAmount open(Dose dose, Medicine medicine, Words words) {
-        boolean isReady = medicine.device() instanceof Device.ReadySyringe;
+        if (medicine.device() instanceof Device.ReadySyringe) {
+            return new BoxedAmount(Optional.empty(), words.text("unit.syringe"));
+        }
         return new BoxedAmount(
                 Optional.empty(),
-                isReady ? words.text("unit.syringe") : words.amounts().unit(dose.unit()));
+                medicine.device()
+                        .taken()
+                        .map(taken -> new PieceWords(words).many(taken.piece()))
+                        .orElseGet(() -> words.amounts().unit(dose.unit())));
     }
 }

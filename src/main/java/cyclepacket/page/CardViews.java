@@ -37,7 +37,7 @@ final class CardViews {
                         .map(LedgerDay::evening)
                         .anyMatch(evening ->
                                 evening.isToCome() && evening.settings().size() > 1),
-                example().map(words.amounts()::number),
+                example().map(words.amounts()::amount),
                 rules.betweenMarks().name().toLowerCase(Locale.ROOT),
                 words.amounts().amount(marks.smallest()),
                 rules.smallRemainder().rule().name().toLowerCase(Locale.ROOT),

@@ -44,12 +44,19 @@ final class CareViews {
 
     private StorageView.Row stored(Medicine medicine) {
         return new StorageView.Row(
-                medicine.name(),
+                facts.nameOf(medicine),
                 range(medicine.store().unopened()),
-                medicine.store().unopened().needsRefrigerator(),
+                place(medicine.store().unopened()),
                 medicine.store().opened().map(this::range),
                 medicine.device().daysOnceOpened().map(days -> Integer.toString(days)),
                 medicine.isInjected());
+    }
+
+    private static String place(TemperatureRange range) {
+        if (range.needsRefrigerator()) {
+            return "fridge";
+        }
+        return range.allowsRefrigerator() ? "either" : "room";
     }
 
     private String range(TemperatureRange range) {

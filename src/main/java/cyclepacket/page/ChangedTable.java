@@ -3,10 +3,11 @@ package cyclepacket.page;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 
 /** Two issues side by side on a screen: one line for each medicine of each day that differs. */
 public final class ChangedTable {
-    private static final int WIDEST_CELL = 78;
+    private static final int WIDEST = 88;
 
     private ChangedTable() {}
 
@@ -27,17 +28,16 @@ public final class ChangedTable {
             String text = (line.medicine() + ": " + line.text() + " " + String.join(" ", line.notes()))
                     .replace(AmountWords.NO_BREAK, ' ')
                     .strip();
-            out.append(String.format(java.util.Locale.ROOT, "   %-7s", when));
-            int width = 0;
+            String start = String.format(Locale.ROOT, "   %-7s", when);
+            StringBuilder row = new StringBuilder(start);
             for (String word : text.split(" ")) {
-                if (width + word.length() > WIDEST_CELL) {
-                    out.append("\n          ");
-                    width = 0;
+                if (row.length() > start.length() && row.length() + word.length() >= WIDEST) {
+                    out.append(row).append('\n');
+                    row = new StringBuilder(" ".repeat(start.length()));
                 }
-                out.append(word).append(' ');
-                width += word.length() + 1;
+                row.append(row.length() == start.length() ? "" : " ").append(word);
             }
-            out.setLength(out.length() - 1);
+            out.append(row);
             out.append('\n');
         }
     }

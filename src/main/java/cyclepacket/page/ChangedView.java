@@ -1,5 +1,8 @@
 package cyclepacket.page;
 
+import cyclepacket.plan.Medicine;
+import cyclepacket.plan.PlanFiles;
+import cyclepacket.plan.Revision;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,4 +43,19 @@ public record ChangedView(String issue, Optional<String> date, boolean known, Li
 
     /** One product in place of another. */
     public record Swap(String before, String after) {}
+
+    /** The products that the issue of these files puts in place of others. */
+    static List<Swap> swaps(PlanFiles files) {
+        return files.plan().revised().stream()
+                .filter(line -> line.what() == Revision.What.SWAP
+                        && line.issue() == files.plan().issue())
+                .map(line -> new Swap(
+                        name(files, line.of().orElseThrow()),
+                        name(files, line.now().orElseThrow())))
+                .toList();
+    }
+
+    private static String name(PlanFiles files, String medicine) {
+        return files.medicine(medicine).map(Medicine::name).orElse(medicine);
+    }
 }

@@ -9,13 +9,11 @@ import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.Medicine;
-import cyclepacket.plan.Revision;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -40,7 +38,7 @@ final class ChangedViews {
                         now.replacedOn().map(words.clock()::date),
                         now.earlier().isPresent(),
                         now.earlier().map(earlier -> rows(earlier, now.today())).orElse(List.of()),
-                        swaps()));
+                        ChangedView.swaps(now.files())));
     }
 
     /** Every day from {@code first} on that differs. */
@@ -51,21 +49,32 @@ final class ChangedViews {
         dates.addAll(after.keySet());
         return dates.stream()
                 .filter(date -> !date.isBefore(first))
-                .map(date -> row(date, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
+                .map(date ->
+                        row(date, earlier, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     private Optional<ChangedView.Row> row(
-            LocalDate date, Map<String, ChangedView.Line> before, Map<String, ChangedView.Line> after) {
+            LocalDate date,
+            PacketFacts earlier,
+            Map<String, ChangedView.Line> before,
+            Map<String, ChangedView.Line> after) {
         TreeSet<String> medicines = new TreeSet<>(before.keySet());
         medicines.addAll(after.keySet());
         List<ChangedView.Line> old = new ArrayList<>();
         List<ChangedView.Line> own = new ArrayList<>();
         for (String medicine : medicines) {
-            if (!Objects.equals(before.get(medicine), after.get(medicine))) {
-                old.add(before.getOrDefault(medicine, nothing(after.get(medicine))));
-                own.add(after.getOrDefault(medicine, nothing(before.get(medicine))));
+            String name = (before.containsKey(medicine) ? before : after)
+                    .get(medicine)
+                    .medicine();
+            ChangedView.Line was = before.getOrDefault(medicine, absent(earlier, date, medicine, name));
+            ChangedView.Line is = after.getOrDefault(medicine, absent(now, date, medicine, name));
+            boolean isListed = before.containsKey(medicine) && after.containsKey(medicine);
+            // What an issue foresaw for an evening that the other does not list is no change to what the patient does.
+            if (isListed ? !was.equals(is) : !was.text().equals(is.text())) {
+                old.add(was);
+                own.add(is);
             }
         }
         return old.isEmpty()
@@ -73,21 +82,15 @@ final class ChangedViews {
                 : Optional.of(new ChangedView.Row(words.clock().day(date), old, own));
     }
 
-    private ChangedView.Line nothing(ChangedView.Line other) {
-        return new ChangedView.Line(other == null ? "" : other.medicine(), words.text("changed.nothing"), List.of());
-    }
-
-    private List<ChangedView.Swap> swaps() {
-        return now.files().plan().revised().stream()
-                .filter(line -> line.what() == Revision.What.SWAP
-                        && line.issue() == now.files().plan().issue())
-                .map(line -> new ChangedView.Swap(
-                        name(line.of().orElseThrow()), name(line.now().orElseThrow())))
-                .toList();
-    }
-
-    private String name(String medicine) {
-        return now.files().medicine(medicine).map(Medicine::name).orElse(medicine);
+    /**
+     * How an issue reads on a day that it does not list: nothing, or, past its last evening while nobody has called the
+     * trigger, wait. A planned trigger must not read as an end to somebody who has more evenings to give.
+     */
+    private ChangedView.Line absent(PacketFacts facts, LocalDate date, String medicine, String name) {
+        boolean goesOn = facts.notFinished().filter(day -> !date.isBefore(day)).isPresent()
+                && facts.daily().stream()
+                        .anyMatch(ledger -> ledger.medicine().id().equals(medicine));
+        return new ChangedView.Line(name, words.text(goesOn ? "changed.wait" : "changed.nothing"), List.of());
     }
 
     /** One issue as it reads, by day and medicine. */
@@ -106,7 +109,7 @@ final class ChangedViews {
                                     day.evening().date(),
                                     ledger.medicine(),
                                     new ChangedView.Line(
-                                            ledger.medicine().name(),
+                                            facts.nameOf(ledger.medicine()),
                                             text(day.evening(), ledger.medicine()),
                                             notes(ledger, day)))));
             if (facts.course().isTriggerCalled()) {
@@ -126,7 +129,7 @@ final class ChangedViews {
                     Map.of(
                             "amount", words.amounts().amount(dose.amount()),
                             "time", words.clock().time(dose.at().toLocalTime())));
-            add(dose.at().toLocalDate(), medicine, new ChangedView.Line(medicine.name(), text, List.of()));
+            add(dose.at().toLocalDate(), medicine, new ChangedView.Line(facts.nameOf(medicine), text, List.of()));
         }
 
         private String text(Evening evening, Medicine medicine) {

@@ -172,9 +172,19 @@ final class ChartOrders {
     private Optional<ChartTable> items() {
         ChartTable.Builder table = ChartTable.of(words.wording(), "items", "item", "#count", "sold", "done");
         for (SupplyItem item : source.supply().items()) {
-            table.row(words.text("items." + item.kind().key()), Integer.toString(item.count()), sold(item), "");
+            table.row(named(item), Integer.toString(item.count()), sold(item), "");
         }
         return source.supply().items().isEmpty() ? Optional.empty() : Optional.of(table.build());
+    }
+
+    private String named(SupplyItem item) {
+        String name = words.text("items." + item.kind().key());
+        return item.needle()
+                .map(needle -> name + ", " + needle.gauge() + " gauge, " + needle.length())
+                .or(() -> item.size()
+                        .filter(size -> item.kind() == SupplyItem.Kind.EMPTY_SYRINGE)
+                        .map(size -> name + ", " + size))
+                .orElse(name);
     }
 
     private String sold(SupplyItem item) {

@@ -69,6 +69,13 @@ final class ChartRules {
                 .build();
     }
 
+    private String below(HouseRules.SmallRemainder small) {
+        return words.list(small.below().entrySet().stream()
+                .map(each -> each.getValue().stripTrailingZeros().toPlainString() + " "
+                        + each.getKey().word())
+                .toList());
+    }
+
     private ChartFacts clinic() {
         Clinic clinic = source.files().clinic();
         HouseRules rules = clinic.rules();
@@ -80,10 +87,7 @@ final class ChartRules {
                         words.fill(
                                 "house.small.of",
                                 "below",
-                                rules.smallRemainder()
-                                        .below()
-                                        .stripTrailingZeros()
-                                        .toPlainString(),
+                                below(rules.smallRemainder()),
                                 "rule",
                                 words.text(
                                         "small." + lower(rules.smallRemainder().rule()))))
@@ -93,6 +97,7 @@ final class ChartRules {
                 .add("no-call-by", words.time(rules.noCallBy()))
                 .add("callers", words.list(rules.mayCallDoses()))
                 .add("cut-off", words.time(rules.cycleDayOneCutOff()))
+                .add("first-day", rules.firstStimulationDay().name())
                 .add("needles", Integer.toString(rules.spareNeedles()))
                 .add("swab", words.text("swab." + lower(rules.swabSkin())))
                 .add("thresholds", pairs(rules.callThresholds()))

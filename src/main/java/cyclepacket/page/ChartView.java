@@ -92,8 +92,16 @@ public record ChartView(
     /** An amount and how it is said. */
     public record Spoken(String amount, String said) {}
 
-    /** What the teach-back record is filled with: a number to act with, and what the patient avoids. */
-    public record Teaching(Optional<String> example, String avoid, String unit) {}
+    /**
+     * What the teach-back record is filled with: a number to act with, and what the patient avoids.
+     *
+     * @param swaps products that this issue puts in place of others, whose teach-back is void
+     */
+    public record Teaching(Optional<String> example, String avoid, String unit, List<ChangedView.Swap> swaps) {
+        public Teaching {
+            swaps = List.copyOf(swaps);
+        }
+    }
 
     /** Names that are already known for the signatures, and the issues that this one retires. */
     public record Signatures(

@@ -135,7 +135,8 @@ final class ChartViews {
     }
 
     private ChartView.Teaching teaching() {
-        return new ChartView.Teaching(example().map(words::amount), words.list(plan.avoid()), unit());
+        return new ChartView.Teaching(
+                example().map(words::amount), words.list(plan.avoid()), unit(), ChangedView.swaps(source.files()));
     }
 
     private ChartView.Signatures signatures() {

@@ -180,6 +180,7 @@ public final class ClinicWords {
                 own.swabSkin(),
                 missed,
                 offTable,
+                own.firstStimulationDay(),
                 own.forms());
     }
 }

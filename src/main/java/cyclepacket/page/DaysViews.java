@@ -81,7 +81,7 @@ final class DaysViews {
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
         return new DaysView.Dose(
-                medicine.name(), amounts, time(medicine, evening), state(evening), mark(medicine, evening));
+                facts.nameOf(medicine), amounts, time(medicine, evening), state(evening), mark(medicine, evening));
     }
 
     private List<DaysView.TimeLine> timeLines() {
@@ -90,10 +90,10 @@ final class DaysViews {
                 .filter(medicine ->
                         facts.isAroundTheDay() && !facts.constantTimes(medicine).isEmpty())
                 .map(medicine -> new DaysView.TimeLine(
-                        medicine.name(),
+                        facts.nameOf(medicine),
                         facts.constantTimes(medicine).stream()
                                 .map(words.clock()::time)
-                                .collect(Collectors.collectingAndThen(Collectors.toList(), words::all))))
+                                .collect(Collectors.collectingAndThen(Collectors.toList(), words::times))))
                 .toList();
     }
 
@@ -105,13 +105,18 @@ final class DaysViews {
         List<LocalTime> times = facts.timesOn(medicine, evening.date());
         return times.isEmpty()
                 ? facts.ownTime(evening).map(words.clock()::time)
-                : Optional.of(words.all(times.stream().map(words.clock()::time).toList()));
+                : Optional.of(words.times(times.stream().map(words.clock()::time).toList()));
     }
 
     private Optional<String> mark(Medicine medicine, Evening evening) {
         return Optional.of(evening)
                 .filter(planned -> planned.state() == Evening.State.PLANNED)
-                .flatMap(planned -> new MarkWords(facts, words).of(medicine, planned.ordered()));
+                .flatMap(planned -> new MarkWords(facts, words).ofEach(medicine, parts(planned)));
+    }
+
+    /** Each part has its own mark: what is given twice a day is never drawn in one. */
+    private static List<Dose> parts(Evening evening) {
+        return evening.settings().isEmpty() ? List.of(evening.ordered()) : evening.settings();
     }
 
     private static String state(Evening evening) {
@@ -140,7 +145,7 @@ final class DaysViews {
         return facts.exact().stream()
                 .filter(dose -> dose.at().toLocalDate().equals(date))
                 .map(dose -> new DaysView.Dose(
-                        facts.files().medicine(dose.medicine()).orElseThrow().name(),
+                        facts.nameOf(facts.files().medicine(dose.medicine()).orElseThrow()),
                         List.of(Boxes.known(dose.amount(), words)),
                         Optional.of(words.clock().time(dose.at().toLocalTime())),
                         "planned",

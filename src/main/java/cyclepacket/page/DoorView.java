@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param rows one evening each, from today on
  * @param callBy the time after which a patient without a call calls us; empty when no row waits for a call
  * @param notFinished the evening after the last row, when the course is not known to end there
+ * @param goesOn the last day listed, where something is only stopped when the patient is told to
  * @param exact injections at an exact minute that were called
  */
 public record DoorView(
@@ -25,6 +26,7 @@ public record DoorView(
         List<Row> rows,
         Optional<String> callBy,
         Optional<DayName> notFinished,
+        Optional<DayName> goesOn,
         List<Exact> exact) {
     public DoorView {
         columns = List.copyOf(columns);
@@ -70,9 +72,15 @@ public record DoorView(
      *
      * @param time when it is not the shared one
      * @param times one for each box, when they differ
-     * @param marks what each is drawn to, for what is drawn; empty on an evening that waits for a call
+     * @param marks what each is drawn to, or how many pieces it is; empty on an evening that waits for a call
+     * @param toWrite what the patient writes beside such an amount: {@code vials} and the mark, or the {@code mark}
      */
-    public record Cell(List<BoxedAmount> amounts, Optional<String> time, List<String> times, List<String> marks) {
+    public record Cell(
+            List<BoxedAmount> amounts,
+            Optional<String> time,
+            List<String> times,
+            List<String> marks,
+            Optional<String> toWrite) {
         public Cell {
             amounts = List.copyOf(amounts);
             times = List.copyOf(times);

@@ -4,6 +4,7 @@ import cyclepacket.course.DatedDose;
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.ledger.MedicineLedger;
+import cyclepacket.plan.Device;
 import cyclepacket.plan.Medicine;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -52,7 +53,21 @@ final class DoorViews {
                                 facts.waitsForCall() || facts.notFinished().isPresent())
                         .map(words.clock()::time),
                 facts.notFinished().map(words.clock()::day),
+                goesOn(columns, dates),
                 exact());
+    }
+
+    /** The last day listed, where something on the page is only stopped when the patient is told to. */
+    private Optional<DayName> goesOn(List<MedicineLedger> columns, TreeSet<LocalDate> dates) {
+        boolean isToldToStop = columns.stream()
+                .anyMatch(medicine -> facts.files().protocol().rows().stream()
+                        .anyMatch(
+                                row -> row.medicine().equals(medicine.medicine().id())
+                                        && row.pattern().stopRule().isPresent()));
+        return Optional.of(dates)
+                .filter(days -> isToldToStop && !days.isEmpty())
+                .map(TreeSet::last)
+                .map(words.clock()::day);
     }
 
     private boolean isAhead(LedgerDay day) {
@@ -125,7 +140,10 @@ final class DoorViews {
                 boxes,
                 isEach || isInHead ? Optional.empty() : facts.ownTime(evening).map(words.clock()::time),
                 isEach ? times.stream().map(words.clock()::time).toList() : List.of(),
-                marks(medicine, evening));
+                marks(medicine, evening),
+                Optional.of(medicine.device())
+                        .filter(device -> evening.state() == Evening.State.PROVISIONAL)
+                        .flatMap(DoorViews::toWrite));
     }
 
     /** Where not everything is given in the evening, each column says its own times, if all its days share them. */
@@ -147,6 +165,14 @@ final class DoorViews {
                 .toList();
     }
 
+    /** What the patient writes beside an amount that is told on the phone. */
+    private static Optional<String> toWrite(Device device) {
+        if (device.mixedVial().isPresent()) {
+            return Optional.of("vials");
+        }
+        return device.stockVial().map(vial -> "mark");
+    }
+
     private List<DoorView.Exact> exact() {
         if (!facts.course().isTriggerCalled()) {
             return List.of();
@@ -159,9 +185,12 @@ final class DoorViews {
 
     private DoorView.Exact exact(DatedDose dose) {
         LocalDate date = dose.at().toLocalDate();
-        boolean last = facts.daily().stream()
-                .flatMap(medicine -> medicine.days().stream())
-                .allMatch(day -> day.evening().date().isBefore(date));
+        boolean isLastPart =
+                facts.exact().stream().noneMatch(other -> other.at().isAfter(dose.at()));
+        boolean last = isLastPart
+                && facts.daily().stream()
+                        .flatMap(medicine -> medicine.days().stream())
+                        .allMatch(day -> day.evening().date().isBefore(date));
         return new DoorView.Exact(
                 words.clock().day(date),
                 facts.files().medicine(dose.medicine()).orElseThrow().doorName(),
@@ -173,7 +202,8 @@ final class DoorViews {
                 facts.course()
                         .anchors()
                         .retrieval()
-                        .filter(retrieval -> !retrieval.toLocalDate().isBefore(facts.today()))
+                        .filter(retrieval ->
+                                isLastPart && !retrieval.toLocalDate().isBefore(facts.today()))
                         .map(retrieval -> new DoorView.Appointment(
                                 words.clock().day(retrieval.toLocalDate()),
                                 words.clock().time(retrieval.toLocalTime()))));

@@ -90,6 +90,11 @@ final class IcuTongue implements Tongue {
     }
 
     @Override
+    public String times(List<String> times) {
+        return all(times);
+    }
+
+    @Override
     public String either(List<String> names) {
         return ListFormatter.getInstance(locale, ListFormatter.Type.OR, ListFormatter.Width.WIDE)
                 .format(names);

@@ -7,16 +7,19 @@ import cyclepacket.plan.Medicine;
 import cyclepacket.plan.Syringe;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.Mark;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Marks as a patient reads them; a mark is never an amount and never has a unit of medicine. */
 final class MarkWords {
     private final Words words;
+    private final PieceWords pieces;
     private final FormRules rules;
 
     MarkWords(PacketFacts facts, Words words) {
         this.words = words;
+        pieces = new PieceWords(words);
         rules = facts.files().clinic().rules().forms();
     }
 
@@ -28,8 +31,31 @@ final class MarkWords {
                 .replace(' ', AmountWords.NO_BREAK);
     }
 
-    /** What a dose is drawn to, for example {@code 2 vials, to the 0.75 mL mark}; empty for what is not drawn. */
+    /**
+     * What a dose is drawn to, for example {@code 2 vials, to the 0.75 mL mark}, or how many pieces it is, for example
+     * {@code 2 patches}; empty for what is neither drawn nor taken.
+     */
     Optional<String> of(Medicine medicine, Dose dose) {
+        return pieces.of(medicine, dose).or(() -> drawn(medicine, dose));
+    }
+
+    /** The same for all parts of one day; parts that are alike are told once. */
+    Optional<String> ofEach(Medicine medicine, List<Dose> parts) {
+        List<String> lines = parts.stream()
+                .flatMap(part -> of(medicine, part).stream())
+                .distinct()
+                .toList();
+        if (lines.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean isRepeated = parts.size() > 1 && lines.size() == 1;
+        return Optional.of(
+                isRepeated
+                        ? words.fill("mark.each", Map.of("mark", lines.get(0)))
+                        : String.join(words.text("mark.then"), lines));
+    }
+
+    private Optional<String> drawn(Medicine medicine, Dose dose) {
         return Measuring.of(medicine, rules)
                 .flatMap(measuring ->
                         measuring.measure(dose).map(measure -> line(medicine, measuring.syringe(), measure)));

@@ -45,7 +45,7 @@ final class MedicineViews {
                 pen.map(known -> known.window().name().toLowerCase(Locale.ROOT)).orElse("none"),
                 pen.filter(known -> known.prime() == Prime.EACH_INJECTION).isPresent(),
                 Long.toString(medicine.hold().toSeconds()),
-                pen.map(known -> needle(known.needle())),
+                pen.map(known -> needle(known.needle(), words)),
                 pen.map(known -> Integer.toString(known.openedDays())),
                 usesAlcohol(facts),
                 medicine.exactTime(),
@@ -104,7 +104,8 @@ final class MedicineViews {
                 .toList();
     }
 
-    private String needle(Needle needle) {
+    /** For example {@code 30 gauge, 8 mm}. */
+    static String needle(Needle needle, Words words) {
         return words.fill(
                         "needle",
                         Map.of(

@@ -65,6 +65,14 @@ public record PacketFacts(
         return files.plan().prepared().on();
     }
 
+    /** The name of a medicine; with its door name where another of this plan is called the same. */
+    String nameOf(Medicine medicine) {
+        boolean isShared = files.medicines().values().stream()
+                .anyMatch(other ->
+                        !other.id().equals(medicine.id()) && other.name().equals(medicine.name()));
+        return isShared ? medicine.name() + " (" + medicine.doorName() + ")" : medicine.name();
+    }
+
     /** The medicines given day by day, in the order of the protocol. */
     List<MedicineLedger> daily() {
         return ledger.medicines().stream()
@@ -78,7 +86,8 @@ public record PacketFacts(
         return course.doses().stream().filter(DatedDose::isExact).toList();
     }
 
-    private boolean isExact(Medicine medicine) {
+    /** Whether the medicine is a part of the trigger. */
+    boolean isExact(Medicine medicine) {
         return files.protocol().rows().stream().anyMatch(row -> row.medicine().equals(medicine.id()) && row.isTrigger())
                 || exact().stream().anyMatch(dose -> dose.medicine().equals(medicine.id()));
     }

@@ -10,6 +10,8 @@ import java.util.Optional;
  * @param waiting the door names of what waits for a day that is told on the phone
  * @param ownLines a sentence of the clinic's own, by the page that has room for it
  * @param aim {@code transfer}, {@code insemination} or {@code freezing}
+ * @param eggs {@code collected}, {@code grown} without being collected, or {@code none}
+ * @param wholePens true when every pen is thrown away whole
  */
 public record PacketView(
         IssueView issue,
@@ -25,6 +27,8 @@ public record PacketView(
         Optional<SitesView> sites,
         List<String> waiting,
         String aim,
+        String eggs,
+        boolean wholePens,
         SupplyView supply,
         TroubleView trouble,
         StorageView storage,

@@ -1,8 +1,12 @@
 package cyclepacket.page;
 
+import cyclepacket.plan.Anchor;
 import cyclepacket.plan.Clinic;
+import cyclepacket.plan.Device;
+import cyclepacket.plan.DisposablePen;
 import cyclepacket.plan.Medicine;
 import cyclepacket.plan.Plan;
+import cyclepacket.plan.Protocol;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,8 +26,30 @@ public final class PacketViews {
     public PacketViews(PacketFacts facts, Wording wording) {
         this.facts = facts;
         this.words = Words.of(
-                wording,
+                wording(wording, hasWholePens(facts)),
                 facts.files().clinic().texts().in(facts.files().plan().language()));
+    }
+
+    /** The sentences about pens that are thrown away whole, where they are the only pens. */
+    static Wording wording(Wording wording, boolean wholePens) {
+        return wholePens ? wording.variant("whole-pen") : wording;
+    }
+
+    private static boolean hasWholePens(PacketFacts facts) {
+        List<Device> pens = facts.files().medicines().values().stream()
+                .map(Medicine::device)
+                .filter(device -> device.pen().isPresent())
+                .toList();
+        return !pens.isEmpty() && pens.stream().allMatch(DisposablePen.class::isInstance);
+    }
+
+    /** What becomes of eggs in this course, which decides what the signs of trouble are. */
+    private String eggs() {
+        Protocol protocol = facts.files().protocol();
+        if (protocol.anchors().containsKey(new Anchor("R"))) {
+            return "collected";
+        }
+        return protocol.stimulationDays().isPresent() ? "grown" : "none";
     }
 
     public PacketView view() {
@@ -47,6 +73,8 @@ public final class PacketViews {
                 sites,
                 facts.waiting().stream().map(Medicine::doorName).toList(),
                 facts.files().protocol().aim().name().toLowerCase(Locale.ROOT),
+                eggs(),
+                hasWholePens(facts),
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),

@@ -67,12 +67,17 @@ public final class PageWriter {
         PacketViews views = new PacketViews(facts, wording(language));
         return views.stop()
                 .map(stop -> write("stop.ftlh", language, stop))
-                .orElseGet(() -> write("packet.ftlh", language, views.view()));
+                .orElseGet(() -> packet(views.view(), language));
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
     public String packet(PacketView view) {
-        return write("packet.ftlh", view.layout().language(), view);
+        return packet(view, view.layout().language());
+    }
+
+    private String packet(PacketView view, String language) {
+        Wording own = PacketViews.wording(wording(language), view.wholePens());
+        return write("packet.ftlh", own, language, view);
     }
 
     /**
@@ -83,7 +88,11 @@ public final class PageWriter {
      * @throws TemplateFault if the template fails or takes too long
      */
     public String write(String template, String language, Record view) {
-        WordingMethods methods = new WordingMethods(wording(language));
+        return write(template, wording(language), language, view);
+    }
+
+    private String write(String template, Wording wording, String language, Record view) {
+        WordingMethods methods = new WordingMethods(wording);
         Map<String, Object> seen = Map.of(
                 "v", view,
                 "lang", language,

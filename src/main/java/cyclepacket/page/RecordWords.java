@@ -48,15 +48,15 @@ public final class RecordWords {
             return List.of();
         }
         RecordWords own = new RecordWords(now.get());
-        own.say("Boxes at home, in loading order: "
-                + String.join(
-                        ", ",
-                        now.get().containers().stream()
-                                .filter(line -> !line.hasEnded())
-                                .map(line -> "box " + line.container().number() + " ("
-                                        + line.container().label() + ")")
-                                .toList())
-                + ".");
+        List<String> boxes = now.get().containers().stream()
+                .filter(line -> !line.hasEnded())
+                .map(line -> "box " + line.container().number() + " ("
+                        + line.container().label() + ")")
+                .toList();
+        own.say(
+                boxes.isEmpty()
+                        ? "No box is left at home. Order today."
+                        : "Boxes at home, in loading order: " + String.join(", ", boxes) + ".");
         own.ends(then);
         own.reach();
         return own.words;
@@ -80,6 +80,7 @@ public final class RecordWords {
         if (line.given() instanceof RecordLine.Given.Unknown) {
             say("Nobody knows how much was given. The ledger counts from nothing to the whole setting.");
         }
+        line.loaded().ifPresent(box -> say("Box " + box + " is in the pen from this evening on."));
         line.lost().ifPresent(lost -> say(lost + " reached nobody. The supply counts without them."));
     }
 

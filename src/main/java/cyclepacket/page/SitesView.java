@@ -9,18 +9,24 @@ import java.util.Optional;
  * @param belly true when something goes under the skin
  * @param muscle true when something goes into a muscle
  * @param order everything that a day can hold, in the order in which it is done
+ * @param exact what is done once, at a minute of its own
  * @param columns the door names of what is injected
  * @param rows one day with an injection each, from today on
  */
-public record SitesView(boolean belly, boolean muscle, List<Step> order, List<String> columns, List<Row> rows) {
+public record SitesView(
+        boolean belly, boolean muscle, List<Step> order, List<ExactStep> exact, List<String> columns, List<Row> rows) {
     public SitesView {
         order = List.copyOf(order);
+        exact = List.copyOf(exact);
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
     }
 
     /** One thing to do and its time. */
     public record Step(String time, String doorName) {}
+
+    /** One thing to do once, on its day and at its minute. */
+    public record ExactStep(DayName day, String time, String doorName) {}
 
     /**
      * One day.

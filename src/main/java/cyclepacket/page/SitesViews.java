@@ -26,7 +26,7 @@ final class SitesViews {
     }
 
     /** One thing to do: an injection, or something that is taken. */
-    private record Deed(LocalDate date, LocalTime time, int row, Medicine medicine) {}
+    private record Deed(LocalDate date, LocalTime time, int row, Medicine medicine, boolean exact) {}
 
     /** Empty when nothing is injected. */
     Optional<SitesView> view() {
@@ -45,6 +45,7 @@ final class SitesViews {
                 columns.stream().anyMatch(medicine -> !medicine.isIntoMuscle()),
                 columns.stream().anyMatch(Medicine::isIntoMuscle),
                 order(deeds),
+                exact(deeds),
                 columns.stream().map(Medicine::doorName).toList(),
                 rows(injections, columns)));
     }
@@ -81,13 +82,24 @@ final class SitesViews {
     /** Each medicine at each of its times once. */
     private List<SitesView.Step> order(List<Deed> deeds) {
         return deeds.stream()
-                .filter(this::isAhead)
+                .filter(deed -> isAhead(deed) && !deed.exact())
                 .sorted(Comparator.comparing(Deed::time)
                         .thenComparing(deed -> deed.medicine().isInjected())
                         .thenComparing(Deed::row))
                 .map(deed -> new SitesView.Step(
                         words.clock().time(deed.time()), deed.medicine().doorName()))
                 .distinct()
+                .toList();
+    }
+
+    /** What has a day and a minute of its own is no part of the usual order. */
+    private List<SitesView.ExactStep> exact(List<Deed> deeds) {
+        return deeds.stream()
+                .filter(deed -> isAhead(deed) && deed.exact())
+                .map(deed -> new SitesView.ExactStep(
+                        words.clock().day(deed.date()),
+                        words.clock().time(deed.time()),
+                        deed.medicine().doorName()))
                 .toList();
     }
 
@@ -104,7 +116,8 @@ final class SitesViews {
             }
             Medicine medicine = facts.files().medicine(dose.medicine()).orElseThrow();
             for (int part = 0; part < parts(medicine, dose); part++) {
-                deeds.add(new Deed(dose.at().toLocalDate(), dose.at().toLocalTime(), dose.row(), medicine));
+                deeds.add(new Deed(
+                        dose.at().toLocalDate(), dose.at().toLocalTime(), dose.row(), medicine, dose.isExact()));
             }
         }
         deeds.sort(Comparator.comparing(Deed::date)

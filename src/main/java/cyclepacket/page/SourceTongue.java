@@ -71,6 +71,11 @@ final class SourceTongue implements Tongue {
     }
 
     @Override
+    public String times(List<String> times) {
+        return String.join(wording.text("and.time"), times);
+    }
+
+    @Override
     public String either(List<String> names) {
         return String.join(" " + wording.text("or") + " ", names);
     }

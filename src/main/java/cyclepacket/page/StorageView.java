@@ -13,7 +13,7 @@ public record StorageView(List<Row> rows) {
      * One medicine.
      *
      * @param unopened temperatures in both scales
-     * @param fridge true when it needs the refrigerator before opening
+     * @param place where it is kept before opening: {@code fridge}, {@code either} or {@code room}
      * @param opened temperatures in both scales once opened
      * @param openedDays days it may be used once opened
      * @param injected false for what is taken without a needle
@@ -21,7 +21,7 @@ public record StorageView(List<Row> rows) {
     public record Row(
             String medicine,
             String unopened,
-            boolean fridge,
+            String place,
             Optional<String> opened,
             Optional<String> openedDays,
             boolean injected) {}

@@ -28,14 +28,17 @@ public final class SuppliesTable {
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private final String currency;
+    private final LocalDate today;
 
-    private SuppliesTable(String currency) {
+    private SuppliesTable(String currency, LocalDate today) {
         this.currency = currency;
+        this.today = today;
     }
 
     /** Every medicine with its own heading, then everything else on the table. */
     public static String of(PlanFiles files, SupplyPlan supply) {
-        SuppliesTable table = new SuppliesTable(files.clinic().currency());
+        SuppliesTable table = new SuppliesTable(
+                files.clinic().currency(), files.plan().prepared().on());
         return supply.lines().stream().map(table::medicine).collect(Collectors.joining("\n"))
                 + (supply.items().isEmpty() ? "" : "\n" + items(supply));
     }
@@ -81,7 +84,12 @@ public final class SuppliesTable {
     }
 
     private String toBuy(SupplyLine line) {
-        String by = line.lastOrder().map(SuppliesTable::at).orElse("no order surely comes in time: call the pharmacy");
+        String by = line.lastOrder()
+                .map(last -> at(last)
+                        + (last.toLocalDate().isBefore(today)
+                                ? ", which has passed: call the pharmacy and the prescriber today"
+                                : ""))
+                .orElse("no order surely comes in time: call the pharmacy and the prescriber today");
         String bought = line.purchase()
                 .chosen()
                 .map(basket -> basket(basket) + cost(basket))
@@ -171,15 +179,18 @@ public final class SuppliesTable {
     }
 
     private static String items(SupplyPlan supply) {
-        TextTable table = new TextTable("also needed", "#count", "as sold");
+        TextTable table = new TextTable("also needed", "#count", "size", "as sold");
         for (SupplyItem item : supply.items()) {
             String sold = item.boxes()
                     .map(boxes -> boxes
                             + (boxes == 1 ? " box of " : " boxes of ")
                             + item.boxOf().orElseThrow())
+                    .orElse("");
+            String size = item.needle()
+                    .map(needle -> needle.gauge() + " gauge, " + needle.length())
                     .or(item::size)
                     .orElse("");
-            table.row(item.kind().word(), Integer.toString(item.count()), sold);
+            table.row(item.kind().word(), Integer.toString(item.count()), size, sold);
         }
         return table.text();
     }

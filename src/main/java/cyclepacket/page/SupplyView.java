@@ -9,8 +9,16 @@ import java.util.Optional;
  * @param orders what to order now, one row a size
  * @param laterOrders what to order only if no trigger call has come by then
  * @param other everything else that the rest of the course takes, each a sentence
+ * @param mayChange true when an amount that waits for a call was counted as it stands, so that no promise is for sure
+ * @param longestUntil while the trigger is not called: the last evening of the longest course, to which all is counted
  */
-public record SupplyView(List<Item> items, List<Order> orders, List<Order> laterOrders, List<String> other) {
+public record SupplyView(
+        List<Item> items,
+        List<Order> orders,
+        List<Order> laterOrders,
+        List<String> other,
+        boolean mayChange,
+        Optional<DayName> longestUntil) {
     public SupplyView {
         items = List.copyOf(items);
         orders = List.copyOf(orders);
@@ -22,12 +30,15 @@ public record SupplyView(List<Item> items, List<Order> orders, List<Order> later
      * One medicine.
      *
      * @param atHome what is at home, for example {@code box 1 (600 units)}
+     * @param kind {@code exact} for the parts of the trigger, {@code stays} when this counts on an amount that waits for a
+     *     call, else {@code sure}
      * @param lastsAll true when nothing runs short
      * @param surelyUntil the last day that is covered for sure; empty when not even the first is
      * @param callBy until when to call the pharmacy; empty when nothing runs short
      */
     public record Item(
             String medicine,
+            String kind,
             List<String> atHome,
             boolean lastsAll,
             Optional<DayName> surelyUntil,

@@ -1,6 +1,7 @@
 package cyclepacket.page;
 
 import cyclepacket.ledger.Draw;
+import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.Dose;
@@ -24,15 +25,23 @@ final class SupplyViews {
     }
 
     SupplyView view() {
+        List<SupplyView.Item> items =
+                facts.supply().lines().stream().map(this::item).toList();
         return new SupplyView(
-                facts.supply().lines().stream().map(this::item).toList(), orders(), laterOrders(), other());
+                items,
+                orders(),
+                laterOrders(),
+                other(),
+                items.stream().anyMatch(item -> item.kind().equals("stays")),
+                facts.supply().longestUntil().map(words.clock()::day));
     }
 
     private SupplyView.Item item(SupplyLine line) {
         MedicineLedger ledger = facts.ledger().of(line.medicine()).orElseThrow();
         boolean pen = line.medicine().device().pen().isPresent();
         return new SupplyView.Item(
-                line.medicine().name(),
+                facts.nameOf(line.medicine()),
+                kind(line, ledger),
                 pen ? cartridges(ledger) : pieces(ledger),
                 !line.isShort(),
                 line.covered().surelyUntil().map(words.clock()::day),
@@ -40,6 +49,23 @@ final class SupplyViews {
                         .filter(SupplyLine::isToBuy)
                         .map(SupplyLine::lastOrder)
                         .map(this::callBy));
+    }
+
+    /** An amount that a call may still change is never the ground of a promise; the number of ready pieces does not change. */
+    private String kind(SupplyLine line, MedicineLedger ledger) {
+        if (facts.isExact(line.medicine())) {
+            return "exact";
+        }
+        boolean isDialled = line.medicine().device().readySyringe().isEmpty()
+                && line.medicine().device().taken().isEmpty();
+        boolean waits = facts.supply().longestUntil().isPresent()
+                || ledger.days().stream().anyMatch(day -> day.evening().state() == Evening.State.PROVISIONAL);
+        boolean isBeforeTheCall = line.covered()
+                .surelyUntil()
+                .filter(day -> line.isShort())
+                .flatMap(day -> facts.course().provisionalFrom().filter(day::isBefore))
+                .isPresent();
+        return isDialled && waits && !isBeforeTheCall ? "stays" : "sure";
     }
 
     private List<String> cartridges(MedicineLedger ledger) {
@@ -116,7 +142,7 @@ final class SupplyViews {
                     isPen ? "supply.order.cartridge" : "supply.order.syringe",
                     size.count(),
                     Map.of(
-                            "medicine", line.medicine().name(),
+                            "medicine", facts.nameOf(line.medicine()),
                             "count", Integer.toString(size.count()),
                             "size", words.amounts().amount(size.size().label())));
             orders.add(new SupplyView.Order(what, callBy(lastOrder)));
@@ -129,7 +155,9 @@ final class SupplyViews {
 
     private String sentence(SupplyItem item) {
         String have = words.count(
-                "supply.other." + item.kind().key(), item.count(), Map.of("count", Integer.toString(item.count())));
+                "supply.other." + item.kind().key(),
+                item.count(),
+                Map.of("count", Integer.toString(item.count()), "size", size(item)));
         if (item.boxes().isPresent()) {
             int boxes = item.boxes().get();
             return have + " "
@@ -140,7 +168,16 @@ final class SupplyViews {
                                     "holds", Integer.toString(item.boxOf().orElseThrow())));
         }
         return item.size()
+                .filter(size -> item.kind() == SupplyItem.Kind.SHARPS_CONTAINER)
                 .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", words.slot(size))))
                 .orElse(have);
+    }
+
+    /** The size of a needle, or what a syringe is called; nothing for what has one size. */
+    private String size(SupplyItem item) {
+        return item.needle()
+                .map(needle -> MedicineViews.needle(needle, words))
+                .or(() -> item.size().map(words::slot))
+                .orElse("");
     }
 }

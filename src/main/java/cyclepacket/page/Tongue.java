@@ -32,6 +32,9 @@ interface Tongue {
     /** Several names, all of them. */
     String all(List<String> names);
 
+    /** Several times of day. */
+    String times(List<String> times);
+
     /** Several names, one of them. */
     String either(List<String> names);
 }

@@ -110,8 +110,8 @@ final class TriggerViews {
 
     private List<TriggerView.Stop> stops(boolean called) {
         return facts.daily().stream()
-                .map(medicine ->
-                        new TriggerView.Stop(medicine.medicine().name(), called ? lastDay(medicine) : Optional.empty()))
+                .map(medicine -> new TriggerView.Stop(
+                        facts.nameOf(medicine.medicine()), called ? lastDay(medicine) : Optional.empty()))
                 .toList();
     }
 

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param doses how many injections one vial gives for sure, at the marks of this page
  * @param diluent the liquid for mixing, with its own drawing
  * @param marks the draw lines that hold, in the order of their first days
- * @param spareDiluents true when more liquids come with the powder than are used
+ * @param swabs how many swabs one injection takes
+ * @param spareDiluents how many liquids come with the powder of the doses ahead and are not used
  * @param together the door names of medicines that may go into the same syringe
  */
 public record VialView(
@@ -30,7 +31,8 @@ public record VialView(
         Optional<String> doses,
         Optional<Picture> diluent,
         List<MarkFrom> marks,
-        boolean spareDiluents,
+        String swabs,
+        Optional<String> spareDiluents,
         List<String> together) {
     public VialView {
         marks = List.copyOf(marks);

@@ -59,7 +59,8 @@ final class VialViews {
                 doses(medicine, measuring),
                 diluent(device).map(volume -> picture(measuring.syringe(), volume)),
                 marks(medicine, measuring),
-                device.mixedVial().isPresent() && mostVials(medicine, measuring) > 1,
+                swabs(medicine, measuring),
+                spareDiluents(medicine, measuring),
                 together(medicine));
     }
 
@@ -91,12 +92,7 @@ final class VialViews {
     }
 
     private String needle(Needle needle) {
-        return words.fill(
-                        "needle",
-                        Map.of(
-                                "gauge", Integer.toString(needle.gauge()),
-                                "length", needle.length().toString()))
-                .replace(" mm", AmountWords.NO_BREAK + "mm");
+        return MedicineViews.needle(needle, words);
     }
 
     private String strength(Concentration strength) {
@@ -139,12 +135,31 @@ final class VialViews {
         return new VialView.Picture(marks.mark(syringe, syringe.markAt(volume)), SyringeDrawings.of(syringe, volume));
     }
 
+    /** One for the skin and one for the top of each vial; a liquid of its own takes one more. */
+    private String swabs(Medicine medicine, Measuring measuring) {
+        int tops = medicine.device().mixedVial().isPresent() ? 1 + mostVials(medicine, measuring) : 1;
+        return Integer.toString(1 + tops);
+    }
+
     private int mostVials(Medicine medicine, Measuring measuring) {
         return ahead(medicine).keySet().stream()
                 .flatMap(dose -> measuring.measure(dose).stream())
                 .mapToInt(Measure::vials)
                 .max()
                 .orElse(1);
+    }
+
+    /** A liquid comes with each vial, and one is used for each injection. */
+    private Optional<String> spareDiluents(Medicine medicine, Measuring measuring) {
+        if (medicine.device().mixedVial().isEmpty()) {
+            return Optional.empty();
+        }
+        int spare = facts.course().dosesOf(medicine.id()).stream()
+                .filter(dose -> !dose.date().isBefore(facts.today()))
+                .flatMap(dose -> measuring.measure(dose.amount()).stream())
+                .mapToInt(measure -> measure.vials() - 1)
+                .sum();
+        return Optional.of(spare).filter(count -> count > 0).map(count -> Integer.toString(count));
     }
 
     /** Counted for the largest dose still ahead, which needs the most. */

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,13 +26,12 @@ public final class Wording {
     private final Optional<String> source;
     private final Tongue tongue;
 
-    private Wording(Pack pack, Map<String, String> texts, Set<String> fallen) {
+    /** @param tongue empty for the source language, which writes numbers and days in its own words */
+    private Wording(Map<String, String> texts, Set<String> fallen, Optional<String> source, Optional<Tongue> tongue) {
         this.texts = texts;
         this.fallen = fallen;
-        this.source = pack.source();
-        this.tongue = pack.numbers()
-                .<Tongue>map(tag -> new IcuTongue(tag, pack.grouping()))
-                .orElseGet(() -> new SourceTongue(this));
+        this.source = source;
+        this.tongue = tongue.orElseGet(() -> new SourceTongue(this));
     }
 
     /**
@@ -44,11 +44,39 @@ public final class Wording {
         Optional<Translation> translation = folder.translation();
         if (translation.isPresent()) {
             return new Wording(
-                    folder.pack(), translation.get().texts(), translation.get().fallen());
+                    translation.get().texts(),
+                    translation.get().fallen(),
+                    folder.pack().source(),
+                    tongue(folder.pack()));
         }
         Map<String, String> texts = new HashMap<>();
         folder.texts().forEach((key, entry) -> texts.put(key, entry.value()));
-        return new Wording(folder.pack(), texts, Set.of());
+        return new Wording(texts, Set.of(), Optional.empty(), tongue(folder.pack()));
+    }
+
+    private static Optional<Tongue> tongue(Pack pack) {
+        return pack.numbers().map(tag -> new IcuTongue(tag, pack.grouping()));
+    }
+
+    /**
+     * The same wording, in which a text {@code key.variant} takes the place of {@code key}: a language may say some
+     * sentences in another way for another kind of device, and says all others as always.
+     */
+    Wording variant(String variant) {
+        Map<String, String> varied = new HashMap<>(texts);
+        Set<String> variedFallen = new HashSet<>(fallen);
+        String ending = "." + variant;
+        texts.forEach((key, text) -> {
+            if (key.endsWith(ending)) {
+                String replaced = key.substring(0, key.length() - ending.length());
+                varied.put(replaced, text);
+                variedFallen.remove(replaced);
+                if (fallen.contains(key)) {
+                    variedFallen.add(replaced);
+                }
+            }
+        });
+        return new Wording(varied, variedFallen, source, Optional.of(tongue));
     }
 
     public Set<String> keys() {

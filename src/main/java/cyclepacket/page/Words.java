@@ -33,6 +33,11 @@ record Words(Wording wording, AmountWords amounts, ClockWords clock, Map<String,
         return wording.tongue().all(names);
     }
 
+    /** Several times of day. */
+    String times(List<String> times) {
+        return wording.tongue().times(times);
+    }
+
     /** A sentence in the form that its number takes. */
     String count(String key, long number, Map<String, String> values) {
         return wording.fill(wording.form(key, BigDecimal.valueOf(number)), values);

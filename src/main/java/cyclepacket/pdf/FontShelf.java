@@ -8,6 +8,7 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** The shipped fonts, each parsed once and lent to every document. */
+/** The shipped fonts, each parsed once, when a character first needs it, and lent to every document. */
 final class FontShelf {
     private final List<Face> faces;
 
@@ -27,14 +28,14 @@ final class FontShelf {
         this.faces = faces;
     }
 
-    /** Reads the five font files; the order is the order in which they are asked for a character. */
+    /** Finds the five font files; the order is the order in which they are asked for a character. */
     static FontShelf open(Path folder) throws IOException {
         return new FontShelf(List.of(
-                Face.read(folder.resolve("Andika-Regular.ttf"), "Andika", 400),
-                Face.read(folder.resolve("Andika-Bold.ttf"), "Andika", 700),
-                Face.read(folder.resolve("NotoSans-Regular.ttf"), "Noto Sans", 400),
-                Face.read(folder.resolve("NotoSans-Bold.ttf"), "Noto Sans", 700),
-                Face.read(folder.resolve("NotoSansSymbols2-Regular.ttf"), "Noto Sans Symbols 2", 400)));
+                Face.of(folder.resolve("Andika-Regular.ttf"), "Andika", 400),
+                Face.of(folder.resolve("Andika-Bold.ttf"), "Andika", 700),
+                Face.of(folder.resolve("NotoSans-Regular.ttf"), "Noto Sans", 400),
+                Face.of(folder.resolve("NotoSans-Bold.ttf"), "Noto Sans", 700),
+                Face.of(folder.resolve("NotoSansSymbols2-Regular.ttf"), "Noto Sans Symbols 2", 400)));
     }
 
     boolean canDraw(int codePoint) {
@@ -64,13 +65,58 @@ final class FontShelf {
         return List.copyOf(loans);
     }
 
-    /** One font file in memory. */
-    record Face(String family, int weight, TrueTypeFont font, CmapLookup characters) {
-        static Face read(Path file, String family, int weight) throws IOException {
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Files.readAllBytes(file)));
-            // Ligatures made by substitution fail PDF/UA 7.21.7, and shaping costs more than all the rest.
-            font.setEnableGsub(false);
-            return new Face(family, weight, font, font.getUnicodeCmapLookup());
+    /** One font file, in memory from its first use on; a packet of English text never opens three of the five. */
+    static final class Face {
+        private final Path file;
+        private final String family;
+        private final int weight;
+        private TrueTypeFont font;
+        private CmapLookup characters;
+
+        private Face(Path file, String family, int weight) {
+            this.file = file;
+            this.family = family;
+            this.weight = weight;
+        }
+
+        /** @throws NoSuchFileException when there is no such file to read */
+        static Face of(Path file, String family, int weight) throws IOException {
+            if (!Files.isReadable(file)) {
+                throw new NoSuchFileException(file.toString());
+            }
+            return new Face(file, family, weight);
+        }
+
+        String family() {
+            return family;
+        }
+
+        int weight() {
+            return weight;
+        }
+
+        synchronized TrueTypeFont font() {
+            if (font == null) {
+                try {
+                    font = new TTFParser().parse(new RandomAccessReadBuffer(Files.readAllBytes(file)));
+                } catch (IOException e) {
+                    throw new UncheckedIOException("font " + family + " cannot be read", e);
+                }
+                // Ligatures made by substitution fail PDF/UA 7.21.7, and shaping costs more than all the rest.
+                font.setEnableGsub(false);
+            }
+            return font;
+        }
+
+        synchronized CmapLookup characters() {
+            if (characters == null) {
+                try {
+                    characters = font().getUnicodeCmapLookup();
+                } catch (IOException e) {
+                    throw new UncheckedIOException("font " + family + " cannot be read", e);
+                }
+            }
+            return characters;
         }
     }
 

@@ -1,9 +1,12 @@
 package cyclepacket.plan;
 
+import cyclepacket.quantity.DoseUnit;
 import cyclepacket.quantity.Refusal;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,6 +22,7 @@ import java.util.Optional;
  * @param callThresholds numbers for the when-to-call page, for example {@code fever}
  * @param missed what the packet says of a missed dose, by medicine, in the clinic's own words
  * @param offTable what to do on an evening, or with a number, that the page does not list; empty means the packet's own line
+ * @param firstStimulationDay what this clinic calls the day of the first stimulation injection
  * @param forms what is decided about vials and syringes
  */
 public record HouseRules(
@@ -37,6 +41,7 @@ public record HouseRules(
         SwabSkin swabSkin,
         Map<String, String> missed,
         Optional<String> offTable,
+        FirstStimulationDay firstStimulationDay,
         FormRules forms) {
     /** Rules of a clinic file that says nothing of vials. */
     public HouseRules(
@@ -71,6 +76,7 @@ public record HouseRules(
                 swabSkin,
                 missed,
                 offTable,
+                FirstStimulationDay.S1,
                 FormRules.none());
     }
 
@@ -88,6 +94,7 @@ public record HouseRules(
         Objects.requireNonNull(swabSkin, "swabSkin");
         missed = InFileOrder.copyOf(missed);
         Objects.requireNonNull(offTable, "offTable");
+        Objects.requireNonNull(firstStimulationDay, "firstStimulationDay");
         Objects.requireNonNull(forms, "forms");
         if (spareNeedles < 0 || spareNeedles > 50) {
             throw new Refusal("spare-needles is from 0 to 50", "write how many needles to add");
@@ -116,6 +123,12 @@ public record HouseRules(
         DAY_AFTER
     }
 
+    /** How stimulation days are counted: where the first is S0, the sixth is S5 and not S6. */
+    public enum FirstStimulationDay {
+        S0,
+        S1
+    }
+
     /** How the skin is cleaned. */
     public enum SwabSkin {
         ALCOHOL,
@@ -125,15 +138,25 @@ public record HouseRules(
     /**
      * A remainder too small to bother with.
      *
-     * @param below in the unit of the pen it happens with, zero or more
+     * @param below by the unit in which a pen counts, zero or more; a number of units says nothing about micrograms
      */
-    public record SmallRemainder(BigDecimal below, Do rule) {
+    public record SmallRemainder(Map<DoseUnit, BigDecimal> below, Do rule) {
         public SmallRemainder {
-            Objects.requireNonNull(below, "below");
+            below = Collections.unmodifiableMap(new EnumMap<>(below));
             Objects.requireNonNull(rule, "rule");
-            if (below.signum() < 0) {
+            if (below.values().stream().anyMatch(amount -> amount.signum() < 0)) {
                 throw new Refusal("below cannot be less than zero", "write the amount without a minus sign");
             }
+        }
+
+        /** For pens that count in units. */
+        public SmallRemainder(BigDecimal belowUnits, Do rule) {
+            this(Map.of(DoseUnit.UNITS, belowUnits), rule);
+        }
+
+        /** Empty when the clinic wrote no number for this unit, which stops printing. */
+        public Optional<BigDecimal> belowIn(DoseUnit unit) {
+            return Optional.ofNullable(below.get(unit));
         }
 
         /** What the patient does with it. */

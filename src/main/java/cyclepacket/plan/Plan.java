@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One patient's course: the only file that is edited from day to day. Lists keep the order of the file, so that the
@@ -94,6 +95,33 @@ public record Plan(
                 protocol,
                 dated,
                 called,
+                times,
+                doses,
+                onHand,
+                record,
+                overrides,
+                prepared,
+                countersigned,
+                revised);
+    }
+
+    /** The same plan as if nobody had planned these anchors or told them to the patient. */
+    public Plan withoutAnchors(Set<Anchor> unknown) {
+        Map<Anchor, Moment> known = new LinkedHashMap<>(anchors);
+        known.keySet().removeAll(unknown);
+        return new Plan(
+                id,
+                issue,
+                replaces,
+                patient,
+                language,
+                paper,
+                textSize,
+                avoid,
+                order,
+                protocol,
+                known,
+                called.stream().filter(call -> !unknown.contains(call.anchor())).toList(),
                 times,
                 doses,
                 onHand,

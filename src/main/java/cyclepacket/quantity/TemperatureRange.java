@@ -53,6 +53,11 @@ public record TemperatureRange(int leastCelsius, int mostCelsius) {
         return mostCelsius <= 8;
     }
 
+    /** Whether a refrigerator, at its 2 to 8 C (USP 659), may hold it at all; controlled room temperature starts at 20 C. */
+    public boolean allowsRefrigerator() {
+        return leastCelsius <= 8;
+    }
+
     @Override
     public String toString() {
         return leastCelsius + "-" + mostCelsius + " C";

@@ -15,9 +15,13 @@ final class SmallRemainderHighRule extends Rule {
 
     @Override
     List<Finding> findings(ComputedPlan plan) {
-        BigDecimal below = plan.clinic().rules().smallRemainder().below();
         List<Finding> found = new ArrayList<>();
         for (Medicine medicine : plan.files().medicines().values()) {
+            BigDecimal below = plan.clinic()
+                    .rules()
+                    .smallRemainder()
+                    .belowIn(medicine.unit())
+                    .orElse(BigDecimal.ZERO);
             medicine.device()
                     .pen()
                     .map(Device.CartridgePen::dial)

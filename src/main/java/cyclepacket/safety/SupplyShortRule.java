@@ -27,8 +27,9 @@ final class SupplyShortRule extends Rule {
                 + Phrases.day(line.covered().firstShort().orElseThrow()) + " may be short, by "
                 + line.covered().shortAtMost() + " at most in the whole course";
         String mend = line.lastOrder()
+                .filter(last -> !SupplyOrderTooLateRule.isTooLate(plan, line))
                 .map(last -> "order by " + Phrases.at(last) + ", the last hour that is surely in time")
-                .orElse("no parcel comes in time; call the pharmacy and the prescriber today");
+                .orElse("no parcel surely comes in time; call the pharmacy and the prescriber today");
         return warn(plan.inPlan("/on-hand/" + line.medicine().id()), text, mend);
     }
 }

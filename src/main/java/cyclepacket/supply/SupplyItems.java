@@ -22,6 +22,7 @@ final class SupplyItems {
     private final int needles;
     private final int injections;
     private final int syringes;
+    private final VialItems vials;
 
     SupplyItems(PlanFiles files, CycleLedger ledger, List<SupplyLine> lines) {
         this.files = files;
@@ -33,6 +34,10 @@ final class SupplyItems {
                         && medicine.medicine().isInjected())
                 .mapToInt(medicine -> toCome(medicine, lines))
                 .sum();
+        vials = new VialItems(files.clinic().rules().spareNeedles());
+        for (SupplyLine line : lines) {
+            ledger.of(line.medicine()).ifPresent(medicine -> vials.add(medicine, line.undated()));
+        }
         injections = needles - pens * files.clinic().rules().spareNeedles() + syringes;
     }
 
@@ -51,8 +56,9 @@ final class SupplyItems {
             return items;
         }
         add(items, SupplyItem.Kind.PEN_NEEDLE, needles);
+        items.addAll(vials.all(rules.boxes()));
         if (usesAlcohol()) {
-            add(items, SupplyItem.Kind.ALCOHOL_SWAB, SWABS_AN_INJECTION * injections);
+            add(items, SupplyItem.Kind.ALCOHOL_SWAB, SWABS_AN_INJECTION * injections + vials.extraSwabs());
         } else {
             add(items, SupplyItem.Kind.SOAP, 1);
         }
@@ -80,7 +86,12 @@ final class SupplyItems {
         if (sold.isEmpty()) {
             return new SupplyItem(kind, 1, Optional.empty(), Optional.empty());
         }
-        int used = needles + syringes;
+        int used = needles
+                + syringes
+                + vials.all(rules.boxes()).stream()
+                        .filter(item -> item.kind() != SupplyItem.Kind.EMPTY_SYRINGE)
+                        .mapToInt(SupplyItem::count)
+                        .sum();
         SharpsContainer largest = sold.get(sold.size() - 1);
         SharpsContainer fitting =
                 sold.stream().filter(one -> one.holds() >= used).findFirst().orElse(largest);

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param needed still to be given, doses whose day is not called yet included
  * @param undated how many of the doses to come have no day yet
  * @param onHandLeast what is left at home for certain
- * @param covered how far that reaches by the plan's days
+ * @param covered how far that reaches by the plan's days; by the longest course's while the trigger is not called
  * @param shortAtMost what is missing for certain cover of everything needed
  * @param firstShort the first evening that may be short; for a dose without a day the earliest it can have
  * @param lastOrder the last hour at which an order still comes in time, clinic time; empty when nothing runs short, or
@@ -24,7 +24,7 @@ import java.util.Optional;
  *     and the clinic's spares; 0 for medicines without them
  * @param purchase what to buy for the shortage
  * @param lengths how it lasts by the protocol's least, usual and most days, those still possible; empty when the trigger
- *     has its day, or the medicine none before it
+ *     was called, or the medicine has no day before it
  * @param choices the ways to buy while the length is unknown
  * @param betterOrder a better order to load what is at home, if there is one
  */

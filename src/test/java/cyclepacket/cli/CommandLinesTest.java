@@ -68,6 +68,23 @@ class CommandLinesTest {
         assertEquals(1, json.out().lines().count());
     }
 
+    /** An hour that is over is no advice: neither the table nor a finding says to order by it. */
+    @Test
+    void saysWhomToCallWhenTheLastHourHasPassed() throws IOException {
+        Path plan = TypedRun.copyOfPlans(folder).resolve("SM-04417.yaml");
+        Files.writeString(
+                plan,
+                Files.readString(plan)
+                        .replace(", {size: 900, lot: FA-2307, expires: 2028-03-31}]", "]")
+                        .replace("(invented), on: 2027-03-03}\n", "(invented), on: 2027-03-05}\n"));
+        TypedRun run = TypedRun.of("supplies", plan.toString());
+        assertTrue(
+                run.out().contains("order by  Thu 4 Mar 2027, 14:00 in America/New_York, which has passed: call"),
+                run.out());
+        assertFalse(run.err().contains("order by Thursday 4 March"), run.err());
+        assertTrue(run.err().contains("call the pharmacy and the prescriber today"), run.err());
+    }
+
     @Test
     void printsTheLedgerInThreeForms() {
         TypedRun table = TypedRun.of("ledger", PLAN);

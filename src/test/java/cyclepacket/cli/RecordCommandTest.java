@@ -158,6 +158,46 @@ class RecordCommandTest {
     }
 
     @Test
+    void takesTheFirstBoxOfACycleAndTheOneThatIsInThePen() throws IOException {
+        plan = plan.resolveSibling("SM-04417.yaml");
+        TypedRun first = record("fsh-pen", "2027-03-05", "--given", "187.5", "--window", "0", "--loaded", "1");
+        assertFalse(first.out().contains("IN QUESTION"), first.out());
+        assertTrue(first.out().contains("Box 1 is in the pen from this evening on."), first.out());
+        assertTrue(first.out().contains("The next end stays as it was: box 1 Monday 8 March"), first.out());
+        TypedRun again = record("fsh-pen", "2027-03-06", "--given", "187.5", "--loaded", "1", "--try");
+        assertTrue(again.out().contains("box 1 was loaded, and box 1 is in the pen already"), again.out());
+        plan = plan.resolveSibling("SM-04417-issue-2.yaml");
+        TypedRun known = record("fsh-pen", "2027-03-08", "--loaded", "2");
+        assertFalse(known.out().contains("IN QUESTION"), known.out());
+    }
+
+    @Test
+    void asksAboutALateDoseBeforeItsEvening() throws IOException {
+        TypedRun run =
+                record("fsh-pen", "2027-03-09", "--given", "212.5", "--window", "0", "--late-at", "2027-03-08T23:00");
+        assertTrue(run.out().contains("IN QUESTION: a dose of the evening of Tuesday 9 March 2027"), run.out());
+        assertTrue(added().endsWith("in-question: true}"), added());
+    }
+
+    @Test
+    void saysWhenNoBoxIsLeft() {
+        TypedRun run = record("fsh-pen", "2027-03-09", "--discarded", "2", "--reason", "frozen", "--by", "A. Nurse");
+        assertTrue(run.out().contains("No box is left at home. Order today."), run.out());
+    }
+
+    @Test
+    void saysInOneLineWhatADateLooksLike() throws IOException {
+        TypedRun run = record("fsh-pen", "9.3.2027", "--missed");
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains("\"9.3.2027\" is not a date; write for example 2027-03-09"), run.err());
+        assertTrue(run.err().lines().count() <= 3, run.err());
+        TypedRun slip = record("fsh-pen", "2027-03-09", "--mised");
+        assertEquals(2, slip.exit());
+        assertTrue(slip.err().contains("Did you mean: --missed"), slip.err());
+        assertEquals(before, Files.readString(plan));
+    }
+
+    @Test
     void dividesALineThatTellsOfSeveralAlike() throws IOException {
         TypedRun run = record(
                 "antagonist-syringe", "2027-03-09", "--discarded", "2", "--reason", "dropped", "--by", "A. Nurse");

@@ -206,6 +206,29 @@ class ReviseCommandTest {
         assertTrue(page.contains("until Tuesday 23 March"), page);
     }
 
+    /** Nothing that was planned stands in the way of a stop, not even a trigger that was told. */
+    @Test
+    void endsACycleWhoseTriggerWasCalled() throws IOException {
+        plan = plans.resolve("SM-04417-issue-3.yaml");
+        TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertTrue(
+                Files.readString(out.resolve("SM-04417/issue-3/calendar.ics")).contains("STATUS:CONFIRMED"));
+        TypedRun run = revise("ORD-9", "2027-03-12", "--cancel", "2027-03-12", "--yes");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.out().contains("now    choriogonadotropin alfa: nothing"), run.out());
+        TypedRun sign = TypedRun.answering(
+                "7730418\n2027-03-05\n2027-03-12\n", "countersign", plan.toString(), "--by", "R. Lindqvist (invented)");
+        assertEquals(0, sign.exit(), sign.err());
+        TypedRun packet = TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertTrue(packet.out().contains("   final"), packet.out() + packet.err());
+        Path issue = out.resolve("SM-04417/issue-4");
+        List<String> pages = Typesetter.pageTexts(Files.readAllBytes(issue.resolve("packet.pdf")));
+        assertEquals(1, pages.size());
+        assertFalse(pages.get(0).contains("DRAFT"), pages.get(0));
+        String calendar = Files.readString(issue.resolve("calendar.ics"));
+        assertTrue(calendar.contains("STATUS:CANCELLED") && !calendar.contains("CONFIRMED"), calendar);
+    }
+
     @Test
     void swapsAProductAndSaysWhatMustBeTaughtAgain() throws IOException {
         livesToTheFirstScan();
@@ -236,6 +259,11 @@ class ReviseCommandTest {
         assertTrue(run.out().contains("The teach-back of fsh-pen is void."), run.out());
         assertTrue(run.out().contains("Teach again with other-pen"), run.out());
         assertTrue(run.out().contains("now    follitropin delta: 212.5 units"), run.out());
+        assertTrue(run.out().contains("Say: follitropin delta takes the place of follitropin from Tuesday"), run.out());
+        TypedRun packet = TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertEquals(0, packet.exit(), packet.err());
+        String chart = Typesetter.textOf(Files.readAllBytes(out.resolve("SM-04417/issue-2/chart.pdf")));
+        assertTrue(chart.replaceAll("\\s+", " ").contains("The teach-back of follitropin is void."), chart);
         String ledger = TypedRun.of("ledger", plan.toString(), "--csv").out();
         assertFalse(ledger.contains("fsh-pen,units,2027-03-09"), ledger);
         assertTrue(ledger.contains("other-pen,units,2027-03-09"), ledger);
@@ -259,6 +287,65 @@ class ReviseCommandTest {
                 .count();
         assertEquals(told == 1, now.contains("issue: 2\n"), now);
         assertEquals(told == 0, now.contains("issue: 3\n"), now);
+    }
+
+    @Test
+    void saysOnThePhoneWhatEachChangeMeans() throws IOException {
+        livesToTheFirstScan();
+        String lived = Files.readString(plan);
+        TypedRun hold = revise("ORD-2", "2027-03-09", "--hold", "fsh-pen@2027-03-09..2027-03-10", "--yes");
+        assertTrue(
+                hold.out().contains("Say: follitropin, NO INJECTION from Tuesday 9 March to Wednesday 10 March."),
+                hold.out());
+        assertTrue(
+                hold.out().contains("Say: follitropin, one-eight-seven-point-five units, from Thursday 11 March on"),
+                hold.out());
+        assertTrue(
+                hold.out().contains("Say: ganirelix, zero-point-two-five mg, from Wednesday 10 March on, at 8:30 p.m."),
+                hold.out());
+        Files.writeString(plan, lived);
+        String[] trigger = {"--anchor", "R=2027-03-15T08:30", "--call", "T=2027-03-13T19:30", "--yes"};
+        TypedRun call = revise("ORD-3", "2027-03-09", trigger);
+        assertTrue(
+                call.out()
+                        .contains(
+                                "Say: choriogonadotropin alfa, two-five-zero micrograms, ONCE, on Saturday 13 March at"
+                                        + " exactly 7:30 p.m. (19:30)."),
+                call.out());
+        assertTrue(call.out().contains("Not to be said yet: R is planned and not called."), call.out());
+        Files.writeString(plan, lived);
+        TypedRun end = revise("ORD-4", "2027-03-09", "--cancel", "2027-03-09", "--yes");
+        assertTrue(end.out().contains("Say: STOP. No more injections from Tuesday 9 March on"), end.out());
+        assertFalse(end.out().contains("write the new amount"), end.out());
+    }
+
+    @Test
+    void leavesPastDaysAsTheyWere() throws IOException {
+        livesToTheFirstScan();
+        String before = Files.readString(plan);
+        TypedRun run = revise("ORD-2", "2027-03-09", "--dose", "fsh-pen=200@2027-03-08", "--yes");
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains("2027-03-08 is before the day of the call, 2027-03-09"), run.err());
+        TypedRun word = revise("ORD-2", "2027-03-09", "--cancel", "tomorrow", "--yes");
+        assertEquals(2, word.exit());
+        assertTrue(word.err().contains("\"tomorrow\" is not a date"), word.err());
+        assertEquals(before, Files.readString(plan));
+    }
+
+    /** The issue on the door is compared, not the draft between; an unknown one is named so. */
+    @Test
+    void comparesWithTheIssueOnTheDoorAndSaysWhenThatIsUnknown() throws IOException {
+        plan = plans.resolve("SM-04417-issue-3.yaml");
+        TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        TypedRun known = revise("ORD-4", "2027-03-12", "--hour", "evening=21:00@2027-03-12", "--yes");
+        assertFalse(known.err().contains("note: no issue"), known.err());
+        TypedRun again = revise("ORD-5", "2027-03-12", "--hour", "evening=21:15@2027-03-12", "--yes");
+        assertTrue(again.out().contains("From issue 3 to issue 5"), again.out());
+        assertTrue(again.out().contains("before ganirelix: 0.25 mg at 8:30 p.m. (20:30)."), again.out());
+        assertTrue(again.out().contains("now    ganirelix: 0.25 mg at 9:15 p.m. (21:15)."), again.out());
+        out = folder.resolve("nothing-here");
+        TypedRun unknown = revise("ORD-6", "2027-03-12", "--hour", "evening=21:30@2027-03-12", "--yes");
+        assertTrue(unknown.err().contains("note: no issue of SM-04417 was printed as final"), unknown.err());
     }
 
     @Test

@@ -27,7 +27,7 @@ class FormsCourseTest {
 
     @Test
     void halvesTheAgonistOnTheDayStimulationStarts() throws IOException {
-        Course course = LaidOut.demo("LM-06233").course();
+        Course course = LaidOut.demo("LM-06233-issue-2").course();
         List<String> doses = at(course, "leuprolide-vial");
         assertTrue(doses.contains("2027-04-23T07:30 0.5 mg"), doses.toString());
         assertTrue(doses.contains("2027-04-24T07:30 0.25 mg"), doses.toString());
@@ -38,8 +38,8 @@ class FormsCourseTest {
     /** Until S1 is called the agonist is listed at full dose to the day before the latest S1, and the rest waits. */
     @Test
     void waitsForTheCallOfS1() throws IOException {
-        Course course = LaidOut.demo("LM-06233")
-                .with("patients/LM-06233.yaml", "  - {anchor: S1", "  - {anchor: R")
+        Course course = LaidOut.demo("LM-06233-issue-2")
+                .with("patients/LM-06233-issue-2.yaml", "  - {anchor: S1", "  - {anchor: R")
                 .course();
         assertEquals(
                 List.of("menotropin-vial"),
@@ -54,7 +54,7 @@ class FormsCourseTest {
         Course course = LaidOut.demo("DA-05120").course();
         assertEquals(List.of(), course.dosesOf("antagonist-syringe"));
         assertEquals("antagonist-syringe", course.waiting().get(0).medicine());
-        Course called = LaidOut.demo("EF-07318").course();
+        Course called = LaidOut.demo("EF-07318-issue-2").course();
         assertEquals("8 9 10 11", days(called, "antagonist-syringe"));
         assertEquals(List.of(), called.waiting());
     }
@@ -62,7 +62,7 @@ class FormsCourseTest {
     /** Retrieval 14 May 09:00 in New York, 36 hours: 12 May 21:00 there, 18:00 in Los Angeles; twelve hours on, 06:00. */
     @Test
     void givesATriggerInTwoParts() throws IOException {
-        Course course = LaidOut.demo("EF-07318").course();
+        Course course = LaidOut.demo("EF-07318-issue-2").course();
         assertEquals(List.of("2027-05-12T18:00 4 mg", "2027-05-13T06:00 2 mg"), at(course, "leuprolide-trigger"));
         assertTrue(course.dosesOf("leuprolide-trigger").stream().allMatch(DatedDose::isExact));
         assertEquals(
@@ -72,7 +72,7 @@ class FormsCourseTest {
 
     @Test
     void countsProgesteroneByTheHour() throws IOException {
-        Course course = LaidOut.demo("FT-08440").course();
+        Course course = LaidOut.demo("FT-08440-issue-2").course();
         List<String> doses = at(course, "progesterone-oil");
         assertEquals("2027-06-17T19:00 50 mg", doses.get(0));
         assertEquals("2027-06-18T19:00 50 mg", doses.get(1));
@@ -86,7 +86,7 @@ class FormsCourseTest {
 
     @Test
     void givesTabletsTwiceADayAndPatchesOnADateGrid() throws IOException {
-        Course course = LaidOut.demo("FT-08440").course();
+        Course course = LaidOut.demo("FT-08440-issue-2").course();
         List<String> tablets = at(course, "estradiol-tablet");
         assertEquals("2027-06-04T08:00 2 mg", tablets.get(0));
         assertEquals("2027-06-04T20:00 2 mg", tablets.get(1));
@@ -110,6 +110,21 @@ class FormsCourseTest {
         assertEquals(
                 "3 4 5 6 7", days(LaidOut.plan("minimal-stimulation", before).course(), "letrozole-tablet"));
         assertEquals("4 5 6 7 8", days(LaidOut.plan("minimal-stimulation", at).course(), "letrozole-tablet"));
+    }
+
+    /** In a clinic that starts at S0 the sixth evening is S5, in the files and in the course alike. */
+    @Test
+    void countsStimulationDaysFromZeroWhereTheClinicDoes() throws IOException {
+        Course course = LaidOut.plan("antagonist-fixed", "{S1: 2027-03-03}")
+                .with("clinic.yaml", "house-rules:\n", "house-rules:\n  first-stimulation-day: S0\n")
+                .with("protocols/antagonist-fixed.yaml", "from: S1,", "from: S0,")
+                .with("protocols/antagonist-fixed.yaml", "from: S6,", "from: S5,")
+                .with("patients/X-antagonist-fixed.yaml", "{from: S1,", "{from: S0,")
+                .course();
+        assertEquals("3 4 5 6 7 8 9 10 11 12 13 14 15", days(course, "fsh-pen"));
+        assertEquals("8 9 10 11 12 13 14 15", days(course, "antagonist-syringe"));
+        assertEquals("S0", course.dosesOf("fsh-pen").get(0).day());
+        assertEquals("S5", course.dosesOf("antagonist-syringe").get(0).day());
     }
 
     /** Insemination 15 March 09:00 in New York is 36 hours after 13 March 20:00: the clocks go forward between. */

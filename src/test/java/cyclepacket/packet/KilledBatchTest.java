@@ -89,28 +89,55 @@ class KilledBatchTest {
                 .start();
     }
 
-    private static long run(String name, Path out) throws IOException, InterruptedException {
+    /** How long a whole run took, and the most memory it held, in kilobytes; 0 where the system does not tell. */
+    private record Spent(long millis, long kilobytes) {}
+
+    private static Spent run(String name, Path out) throws IOException, InterruptedException {
         long began = System.nanoTime();
         Process process = start(name, out);
-        assertTrue(process.waitFor(60, TimeUnit.MINUTES));
+        long until = began + TimeUnit.MINUTES.toNanos(60);
+        long most = 0;
+        while (!process.waitFor(50, TimeUnit.MILLISECONDS)) {
+            most = Math.max(most, mostHeld(process.pid()));
+            assertTrue(System.nanoTime() < until, "the run does not end");
+        }
         assertEquals(0, process.exitValue(), Files.readString(PLACE.resolve(name + ".log")));
-        return TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began);
+        return new Spent(TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began), most);
+    }
+
+    /** Linux writes the high water mark of a process into its folder; a process that just ended has none. */
+    private static long mostHeld(long pid) {
+        try {
+            return Files.readAllLines(Path.of("/proc", Long.toString(pid), "status")).stream()
+                    .filter(line -> line.startsWith("VmHWM:"))
+                    .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+                    .sum();
+        } catch (IOException noSuchProcess) {
+            return 0;
+        }
     }
 
     @Test
     void printsThemAll() throws IOException, InterruptedException {
         Path out = PLACE.resolve("many-out");
-        long millis = run("many", out);
+        Spent spent = run("many", out);
         assertEquals(PLANS, check(out));
         Files.writeString(
                 Path.of("target/batch.txt"),
-                String.format(Locale.ROOT, "%d plans in %d ms, start of the program included%n", PLANS, millis));
+                String.format(
+                        Locale.ROOT,
+                        "%d plans in %.1f s, start of the program included: %.1f packets a second with their chart"
+                                + " copies, %d MB at the most%n",
+                        PLANS,
+                        spent.millis() / 1000.0,
+                        PLANS * 1000.0 / spent.millis(),
+                        spent.kilobytes() / 1024));
     }
 
     @Test
     void leavesNoHalfFileAndNoLostIssue() throws IOException, InterruptedException {
         Path out = PLACE.resolve("few-out");
-        long whole = run("few", out);
+        long whole = run("few", out).millis();
         for (int kill = 0; kill < KILLS; kill++) {
             if (moments.nextInt(3) > 0) {
                 Durable.delete(out);

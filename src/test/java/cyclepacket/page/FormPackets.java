@@ -26,9 +26,9 @@ final class FormPackets {
 
     static final List<String> NAMES = List.of(
             "DA-05120",
-            "LM-06233",
-            "EF-07318",
-            "FT-08440",
+            "LM-06233-issue-2",
+            "EF-07318-issue-2",
+            "FT-08440-issue-2",
             "LS-09102",
             "antagonist-step",
             "nasal-agonist",

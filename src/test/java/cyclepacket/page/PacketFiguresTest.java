@@ -68,12 +68,22 @@ class PacketFiguresTest {
     @Test
     void saysUntilWhenThereIsEnoughAndWhenToCall() throws Exception {
         String first = part(new DemoPlan(1), "supply");
-        assertTrue(first.contains("You have enough for sure until Friday 12 March."), first);
+        assertTrue(first.contains("If your amount stays the same, you have enough until Friday 12 March."), first);
+        assertTrue(first.contains("Ask us then if you still have enough."), first);
         assertTrue(first.contains("Call the pharmacy by Thursday 11 March, 2:00 p.m. (14:00)."), first);
         String second = part(new DemoPlan(2), "supply");
         assertTrue(second.contains("You have enough for sure until Thursday 11 March."), second);
         assertTrue(second.contains("Call the pharmacy by Wednesday 10 March, 2:00 p.m. (14:00)."), second);
         assertTrue(part(new DemoPlan(3), "supply").contains("This lasts for all your evenings."));
+    }
+
+    /** Five small syringes from 10 March reach the 14th; a trigger that is only planned for the 13th must not hide that. */
+    @Test
+    void countsOnTheLongestCourseUntilTheTriggerIsCalled() throws Exception {
+        String planned = part(new DemoPlan(2), "supply");
+        assertTrue(planned.contains("At home: 5 syringes. You have enough for sure until Sunday 14 March."), planned);
+        assertTrue(planned.contains("This is enough even if you need evenings until Wednesday 17 March."), planned);
+        assertFalse(planned.contains("This lasts for all your evenings."), planned);
     }
 
     @Test
@@ -136,8 +146,7 @@ class PacketFiguresTest {
         assertTrue(part(plan, "door").contains("One more time"), part(plan, "door"));
         assertTrue(
                 part(plan, "start")
-                        .contains(
-                                "Saturday 13 March at 7:30 p.m. (19:30): your next injection. Use the one-time syringe."),
+                        .contains("Saturday 13 March at 7:30 p.m. (19:30): it is time for the one-time syringe."),
                 part(plan, "start"));
         plan.preparedOn = Optional.of(DemoPlan.march(14));
         assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));

@@ -34,7 +34,7 @@ class TrueSizeTest {
     static void print() throws IOException {
         Path out = Path.of("target/true-size");
         try (Press press = new Press(Path.of("."))) {
-            press.print(LaidOut.demo("LM-06233").path(), out, false, Instant.parse("2027-04-21T12:00:00Z"));
+            press.print(LaidOut.demo("LM-06233-issue-2").path(), out, false, Instant.parse("2027-04-21T12:00:00Z"));
         }
         packet = Files.readAllBytes(out.resolve("LM-06233/issue-2/packet.pdf"));
     }

@@ -29,10 +29,15 @@ class SafetyCheckTest {
                 weighty("patients/SM-04417.yaml"));
     }
 
+    /** The trigger is planned for the 13th and not called, so both have to last until the 17th. */
     @Test
-    void warnsOfThePenToOrderBeforeTheVisitInTheSecondIssue() throws IOException {
+    void warnsOfWhatToOrderBeforeTheVisitInTheSecondIssue() throws IOException {
         assertEquals(
-                List.of("WARN SUPPLY-ORDER-BEFORE-VISIT /on-hand/fsh-pen", "WARN SUPPLY-SHORT /on-hand/fsh-pen"),
+                List.of(
+                        "WARN SUPPLY-ORDER-BEFORE-VISIT /on-hand/fsh-pen",
+                        "WARN SUPPLY-SHORT /on-hand/fsh-pen",
+                        "WARN SUPPLY-ORDER-BEFORE-VISIT /on-hand/antagonist-syringe",
+                        "WARN SUPPLY-SHORT /on-hand/antagonist-syringe"),
                 weighty("patients/SM-04417-issue-2.yaml"));
     }
 

@@ -1,0 +1,35 @@
+package cyclepacket.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the page "What changed" says of days that one of two issues does not list. */
+class ChangedViewsTest {
+    private static List<ChangedView.Row> rows(int before, int after) {
+        PacketFacts earlier = new DemoPlan(before).facts();
+        PacketFacts now = new DemoPlan(after).facts();
+        return new ChangedViews(now, Words.of(Wording.load(DemoPlan.TEMPLATES, "en"))).rows(earlier, now.today());
+    }
+
+    /** The second issue ends on the 12th for a trigger that nobody has called: whoever reads it may have more to give. */
+    @Test
+    void neverReadsAPlannedTriggerAsTheEnd() {
+        List<ChangedView.Line> lines =
+                rows(1, 2).stream().flatMap(row -> row.after().stream()).toList();
+        assertTrue(lines.stream().anyMatch(line -> line.text().equals("Wait for our call.")), lines::toString);
+        assertTrue(lines.stream().noneMatch(line -> line.text().equals("nothing")), lines::toString);
+    }
+
+    /** Both issues say wait from the 13th on; that the first one foresaw a new cartridge there changes nothing to do. */
+    @Test
+    void listsNoDayThatStillWaits() {
+        assertEquals(
+                List.of("9 March", "10 March", "11 March", "12 March"),
+                rows(1, 2).stream()
+                        .map(row -> row.day().date().replace('\u00a0', ' '))
+                        .toList());
+    }
+}
