@@ -220,7 +220,8 @@ public final class Press implements AutoCloseable {
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
-        return packetFacts(reckoning, replaced, code, reckoning.own().files().plan().language());
+        return packetFacts(
+                reckoning, replaced, code, reckoning.own().files().plan().language());
     }
 
     /** @param language of the clinic's words; one that they were not translated to leaves them as they stand */

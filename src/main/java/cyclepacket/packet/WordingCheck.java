@@ -51,18 +51,15 @@ public final class WordingCheck {
         WordingFolder folder = WordingFolder.of(templates, language);
         Pack pack = folder.pack();
         LanguageRules rules = folder.rules();
-        List<TextEntry> texts = folder.translation()
-                .map(Translation::own)
-                .orElseGet(folder::texts)
-                .values()
-                .stream()
+        List<TextEntry> texts = folder.translation().map(Translation::own).orElseGet(folder::texts).values().stream()
                 .toList();
         List<Finding> findings = new ArrayList<>(folder.findings());
         List<Passage> forPatients = passages(texts.stream().filter(text -> !pack.isForStaff(text)));
         findings.addAll(TextCheck.of(forPatients, rules, false));
         findings.addAll(TextCheck.of(passages(texts.stream().filter(pack::isForStaff)), rules, true));
         findings.addAll(TermCheck.of(forPatients, rules));
-        findings.addAll(GradeCheck.of(forPatients, rules, pack.entries().get("name").place()));
+        findings.addAll(
+                GradeCheck.of(forPatients, rules, pack.entries().get("name").place()));
         return Finding.sorted(findings);
     }
 
@@ -95,7 +92,8 @@ public final class WordingCheck {
         List<Finding> findings = new ArrayList<>();
         byLanguage.forEach((language, passages) -> findings.addAll(judged(language, passages, pages.get(0))));
         if (!byLanguage.isEmpty()) {
-            findings.addAll(linesAlone(pages, rules(byLanguage.keySet().iterator().next())));
+            findings.addAll(
+                    linesAlone(pages, rules(byLanguage.keySet().iterator().next())));
         }
         return Finding.sorted(findings);
     }
@@ -123,7 +121,8 @@ public final class WordingCheck {
     }
 
     private LanguageRules rules(String language) {
-        boolean isKnown = Files.exists(templates.resolve("wording").resolve(language).resolve(Pack.FILE));
+        boolean isKnown =
+                Files.exists(templates.resolve("wording").resolve(language).resolve(Pack.FILE));
         return isKnown ? WordingFolder.of(templates, language).rules() : LanguageRules.of(List.of());
     }
 }

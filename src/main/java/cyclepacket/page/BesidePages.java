@@ -23,7 +23,8 @@ public final class BesidePages {
      */
     public String xhtml(PacketFacts own, PacketFacts source) {
         Pack pack = WordingFolder.of(templates, own.files().plan().language()).pack();
-        Pack sourcePack = WordingFolder.of(templates, pack.source().orElseThrow()).pack();
+        Pack sourcePack =
+                WordingFolder.of(templates, pack.source().orElseThrow()).pack();
         List<Block> left = PageBlocks.of(writer.packet(own, pack.language()));
         List<Block> right = PageBlocks.of(writer.packet(source, sourcePack.language()));
         if (left.size() != right.size()) {

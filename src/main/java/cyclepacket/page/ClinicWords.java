@@ -70,12 +70,8 @@ public final class ClinicWords {
 
     private Medicine medicine(Medicine own) {
         String file = files.medicineFiles().getOrDefault(own.id(), files.planFile());
-        own.device()
-                .stockVial()
-                .ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
-        own.device()
-                .mixedVial()
-                .ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
+        own.device().stockVial().ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
+        own.device().mixedVial().ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
         return new Medicine(
                 own.id(),
                 own.name(),
@@ -156,9 +152,8 @@ public final class ClinicWords {
 
     private HouseRules rules(HouseRules own) {
         Map<String, String> missed = new LinkedHashMap<>(own.missed());
-        missed.replaceAll((id, line) -> files.medicines().containsKey(id)
-                ? say(line, files.clinicFile(), "/house-rules/missed/" + id)
-                : line);
+        missed.replaceAll((id, line) ->
+                files.medicines().containsKey(id) ? say(line, files.clinicFile(), "/house-rules/missed/" + id) : line);
         Map<String, String> thresholds = new LinkedHashMap<>(own.callThresholds());
         thresholds.computeIfPresent(
                 "weight-gain",

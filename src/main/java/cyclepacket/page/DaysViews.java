@@ -105,7 +105,8 @@ final class DaysViews {
         List<LocalTime> times = facts.timesOn(medicine, evening.date());
         return times.isEmpty()
                 ? facts.ownTime(evening).map(words.clock()::time)
-                : Optional.of(words.times(times.stream().map(words.clock()::time).toList()));
+                : Optional.of(
+                        words.times(times.stream().map(words.clock()::time).toList()));
     }
 
     private Optional<String> mark(Medicine medicine, Evening evening) {

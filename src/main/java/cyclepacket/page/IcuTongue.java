@@ -101,7 +101,8 @@ final class IcuTongue implements Tongue {
     }
 
     private String format(String skeleton, LocalDate date) {
-        return skeleton(skeleton).format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
+        return skeleton(skeleton)
+                .format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
     }
 
     private DateFormat skeleton(String skeleton) {

@@ -15,7 +15,8 @@ import org.xml.sax.SAXException;
 
 /** The texts of a written packet, one by one, in the order in which they are read; a table's row is one text. */
 final class PageBlocks {
-    private static final Set<String> SKIPPED = Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents", "foreign");
+    private static final Set<String> SKIPPED =
+            Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents", "foreign");
 
     /** Between two cells of a row; a slash beside an amount can be misread. */
     private static final String CELL = " \u00b7 ";
@@ -77,7 +78,8 @@ final class PageBlocks {
         StringBuilder text = new StringBuilder();
         collect(element, text);
         String read = text.toString().replaceAll("[ \\t\\r\\n]+", " ");
-        String filled = EMPTY_ENDS.matcher(EMPTY_CELLS.matcher(read).replaceAll(CELL)).replaceAll("");
+        String filled =
+                EMPTY_ENDS.matcher(EMPTY_CELLS.matcher(read).replaceAll(CELL)).replaceAll("");
         blocks.add(new Block(kind, filled.strip()));
     }
 
@@ -88,7 +90,10 @@ final class PageBlocks {
             } else if (child instanceof Element inner) {
                 boolean isCell = Set.of("th", "td").contains(inner.getTagName());
                 boolean isApart = isCell || Set.of("p", "li", "br", "span").contains(inner.getTagName());
-                text.append(isCell && text.length() > 0 ? CELL : isApart && !inner.getTagName().equals("span") ? " " : "");
+                text.append(
+                        isCell && text.length() > 0
+                                ? CELL
+                                : isApart && !inner.getTagName().equals("span") ? " " : "");
                 collect(inner, text);
             }
         }

@@ -117,7 +117,8 @@ public final class WordingFolder {
         try {
             String shown = templates.toAbsolutePath().getParent() == null
                     ? file.toString()
-                    : templates.getFileName() + "/" + templates.relativize(file).toString().replace('\\', '/');
+                    : templates.getFileName() + "/"
+                            + templates.relativize(file).toString().replace('\\', '/');
             return TextFile.parse(shown, Files.readString(file, StandardCharsets.UTF_8));
         } catch (IOException unreadable) {
             throw new TemplateFault("the wording in " + file + " cannot be read", unreadable);

@@ -28,7 +28,10 @@ public final class Designations {
                 never("IU", "(?<![\\p{L}])[Ii]\\.?[Uu]\\.?(?![\\p{L}])", "units, in full"),
                 never("QD", "(?<![\\p{L}])(?:[Qq]\\.?[Dd]\\.?|[Oo]\\.[Dd]\\.|OD)(?![\\p{L}])", "the time of day"),
                 never("QOD", "(?<![\\p{L}])[Qq]\\.?[Oo]\\.?[Dd]\\.?(?![\\p{L}])", "each date"),
-                never("trailing-zero", "(?<![\\d.,])\\d[\\d,]*\\.\\d*0(?=\\s*(?:" + AMOUNT + "|g\\b))", "no zero at the end"),
+                never(
+                        "trailing-zero",
+                        "(?<![\\d.,])\\d[\\d,]*\\.\\d*0(?=\\s*(?:" + AMOUNT + "|g\\b))",
+                        "no zero at the end"),
                 never("naked-decimal", "(?<![\\d.])\\.\\d", "a zero before the point"),
                 never("ms", "(?<![\\p{L}])(?:MS|MSO4|MgSO4)(?![\\p{L}])", "the name in full"));
     }
@@ -57,7 +60,10 @@ public final class Designations {
                         "times",
                         "(?<![\\p{L}])(?:BID|TID|TIW|BIW|bid|tid|q\\d+(?:PM|AM|[dh])|x\\d+d)(?![\\p{L}])",
                         "the times of day"),
-                form("dc-ss-po", "(?<![\\p{L}])(?:D/C|ss|SSI|SSRI|[Pp]er os|p\\.o\\.|PO)(?![\\p{L}])", "the words in full"),
+                form(
+                        "dc-ss-po",
+                        "(?<![\\p{L}])(?:D/C|ss|SSI|SSRI|[Pp]er os|p\\.o\\.|PO)(?![\\p{L}])",
+                        "the words in full"),
                 form(
                         "abbrev",
                         "(?<![\\p{L}])(?:[hH]CG|FSH|[hH]MG|GnRH|P4|E2|LH|AMH|IVF|FIV|OHSS|IM|SL)(?![\\p{L}\\d])",

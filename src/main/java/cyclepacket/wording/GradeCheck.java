@@ -83,12 +83,17 @@ public final class GradeCheck {
 
     private void say(Severity severity, String text) {
         findings.add(new Finding(
-                severity, "WORDING-GRADE", whole, text, "shorten the five sentences that are named, and use shorter words"));
+                severity,
+                "WORDING-GRADE",
+                whole,
+                text,
+                "shorten the five sentences that are named, and use shorter words"));
     }
 
     private void worst(boolean isHard) {
         Map<String, Passage> each = new TreeMap<>();
-        passages.forEach(passage -> Sentences.of(passage.text()).forEach(sentence -> each.putIfAbsent(sentence, passage)));
+        passages.forEach(
+                passage -> Sentences.of(passage.text()).forEach(sentence -> each.putIfAbsent(sentence, passage)));
         each.keySet().stream()
                 .filter(sentence -> Sentences.words(sentence).size() >= 5)
                 .sorted(Comparator.comparingDouble(this::hardness).reversed())
@@ -97,7 +102,9 @@ public final class GradeCheck {
                         "WORDING-HARD-SENTENCE",
                         each.get(sentence).places().apply(sentence),
                         "among the five hardest: " + sentence.replace('\u00a0', ' '),
-                        isHard ? "shorten it, and use shorter words" : "nothing has to change; it is the next to mend")));
+                        isHard
+                                ? "shorten it, and use shorter words"
+                                : "nothing has to change; it is the next to mend")));
     }
 
     private double hardness(String sentence) {

@@ -50,15 +50,20 @@ public record LanguageRules(
         values.forEach((key, value) -> {
             if (key.startsWith("designation.")) {
                 designations.add(new Designation(
-                        key.substring(key.indexOf('.') + 1), Pattern.compile(value), false, values.getOrDefault(
-                                "instead." + key.substring(key.indexOf('.') + 1), "the words in full")));
+                        key.substring(key.indexOf('.') + 1),
+                        Pattern.compile(value),
+                        false,
+                        values.getOrDefault("instead." + key.substring(key.indexOf('.') + 1), "the words in full")));
             } else if (key.startsWith("term.")) {
                 terms.put(key.substring(key.indexOf('.') + 1).replace('_', ' '), value);
             }
         });
         return new LanguageRules(
-                Optional.ofNullable(values.get("syllables")).map(word -> Syllables.valueOf(word.toUpperCase(java.util.Locale.ROOT))),
-                Optional.ofNullable(values.get("longest-sentence")).map(Integer::valueOf).orElse(LONGEST),
+                Optional.ofNullable(values.get("syllables"))
+                        .map(word -> Syllables.valueOf(word.toUpperCase(java.util.Locale.ROOT))),
+                Optional.ofNullable(values.get("longest-sentence"))
+                        .map(Integer::valueOf)
+                        .orElse(LONGEST),
                 pattern(values, "number-words"),
                 pattern(values, "intervals"),
                 pattern(values, "passive"),

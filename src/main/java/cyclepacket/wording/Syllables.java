@@ -32,8 +32,7 @@ public enum Syllables {
 
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
     private static final Pattern SPANISH_VOWELS = Pattern.compile("[aeiouáéíóúü]+|(?<![aeiouáéíóú])y(?![aeiouáéíóú])");
-    private static final Pattern HIATUS =
-            Pattern.compile("[aeoáéó](?=[aeoáéó])|[aeoáéó](?=[íú])|[íú](?=[aeoáéó])");
+    private static final Pattern HIATUS = Pattern.compile("[aeoáéó](?=[aeoáéó])|[aeoáéó](?=[íú])|[íú](?=[aeoáéó])");
 
     /** At least one. */
     public abstract int of(String word);

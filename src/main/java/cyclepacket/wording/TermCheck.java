@@ -31,8 +31,7 @@ public final class TermCheck {
 
     private static boolean isExplained(List<Passage> document, String explanation) {
         return document.stream()
-                .anyMatch(passage ->
-                        Stream.of(explanation.split("\\|")).anyMatch(plain(passage.text())::contains));
+                .anyMatch(passage -> Stream.of(explanation.split("\\|")).anyMatch(plain(passage.text())::contains));
     }
 
     private static Finding finding(Passage passage, Pattern word, String explanation) {
@@ -42,7 +41,9 @@ public final class TermCheck {
                 "WORDING-TERM",
                 passage.places().apply(words),
                 "\"" + words + "\" is a hard word that nothing here explains",
-                explanation.isEmpty() ? "use an everyday word" : "explain it, for example: " + explanation.split("\\|")[0]);
+                explanation.isEmpty()
+                        ? "use an everyday word"
+                        : "explain it, for example: " + explanation.split("\\|")[0]);
     }
 
     private static String plain(String text) {

@@ -65,19 +65,29 @@ public final class TextCheck {
                         "write instead: " + form.instead()));
             }
         }
-        rules.numberWords().ifPresent(words -> stops(passage, text, words, "WORDING-NUMBER-WORD", "writes an amount in words", "write the amount in digits"));
-        rules.intervals().ifPresent(words -> stops(passage, text, words, "WORDING-INTERVAL", "only implies the times", "write each time of day"));
+        rules.numberWords()
+                .ifPresent(words -> stops(
+                        passage,
+                        text,
+                        words,
+                        "WORDING-NUMBER-WORD",
+                        "writes an amount in words",
+                        "write the amount in digits"));
+        rules.intervals()
+                .ifPresent(words -> stops(
+                        passage, text, words, "WORDING-INTERVAL", "only implies the times", "write each time of day"));
     }
 
     private void stops(Passage passage, String text, Pattern pattern, String code, String why, String mend) {
         for (Matcher bad = pattern.matcher(text); bad.find() && !isForStaff; ) {
-            findings.add(Finding.stop(
-                    code, passage.places().apply(bad.group()), "\"" + bad.group() + "\" " + why, mend));
+            findings.add(
+                    Finding.stop(code, passage.places().apply(bad.group()), "\"" + bad.group() + "\" " + why, mend));
         }
     }
 
     private static String blank(String text) {
-        return CODE.matcher(text.replace('\u00a0', ' ')).replaceAll(code -> " ".repeat(code.group().length()));
+        return CODE.matcher(text.replace('\u00a0', ' '))
+                .replaceAll(code -> " ".repeat(code.group().length()));
     }
 
     private void length(Passage passage, String sentence) {

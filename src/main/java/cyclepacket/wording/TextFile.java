@@ -12,7 +12,8 @@ public final class TextFile {
         List<TextEntry> entries = new ArrayList<>();
         String[] lines = content.split("\n", -1);
         for (int index = 0; index < lines.length; index++) {
-            String line = lines[index].endsWith("\r") ? lines[index].substring(0, lines[index].length() - 1) : lines[index];
+            String line =
+                    lines[index].endsWith("\r") ? lines[index].substring(0, lines[index].length() - 1) : lines[index];
             if (line.isBlank() || line.stripLeading().startsWith("#")) {
                 continue;
             }

@@ -39,26 +39,51 @@ class LanguagesTest {
     }
 
     private static List<String> reasons(Outcome outcome) {
-        return outcome.written().orElseThrow(() -> new AssertionError(found(outcome))).draftReasons();
+        return outcome.written()
+                .orElseThrow(() -> new AssertionError(found(outcome)))
+                .draftReasons();
     }
 
     private String text() throws IOException {
-        return String.join(" ", Typesetter.pageTexts(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf"))))
+        return String.join(
+                        " ",
+                        Typesetter.pageTexts(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf"))))
                 .replaceAll("[\\s\\u00a0]+", " ");
     }
 
     /** A third language is a folder: every text of the source, with a mark before it. */
     private void writeToy(String more) throws IOException {
         Files.createDirectories(home.wording("pl"));
-        for (String file : List.of("calls", "card", "cartridges", "changed", "days", "door", "forms", "frame", "keeping",
-                "log", "medicine", "start", "stop", "supply", "trigger", "trouble", "words")) {
+        for (String file : List.of(
+                "calls",
+                "card",
+                "cartridges",
+                "changed",
+                "days",
+                "door",
+                "forms",
+                "frame",
+                "keeping",
+                "log",
+                "medicine",
+                "start",
+                "stop",
+                "supply",
+                "trigger",
+                "trouble",
+                "words")) {
             String source = Files.readString(home.wording("en").resolve(file + ".properties"));
             StringBuilder toy = new StringBuilder();
             for (TextEntry entry : TextFile.parse(file, source)) {
                 if (!entry.key().matches("(?:weekday|month)\\..*|time\\.(?:before|after)-noon|and")) {
-                    String value = entry.source().substring(entry.source().indexOf('=') + 1).stripLeading();
+                    String value = entry.source()
+                            .substring(entry.source().indexOf('=') + 1)
+                            .stripLeading();
                     toy.append(entry.key()).append("@en = ").append(value).append('\n');
-                    toy.append(entry.key()).append(" = ").append(value.replace("Call us", "Toy us")).append('\n');
+                    toy.append(entry.key())
+                            .append(" = ")
+                            .append(value.replace("Call us", "Toy us"))
+                            .append('\n');
                 }
             }
             Files.writeString(home.wording("pl").resolve(file + ".properties"), toy);
@@ -73,7 +98,9 @@ class LanguagesTest {
         writeToy("reviewer = A. Reader (invented)\n");
         Outcome outcome = print("pl");
         assertFalse(found(outcome).contains("WORDING-"), found(outcome));
-        assertFalse(reasons(outcome).toString().contains("reviewed"), reasons(outcome).toString());
+        assertFalse(
+                reasons(outcome).toString().contains("reviewed"),
+                reasons(outcome).toString());
         assertTrue(text().contains("Toy us") && !text().contains("Call us."), "the folder's own words");
         assertTrue(text().contains("187,5 units") && text().contains("marca"), "numbers and months of the language");
     }
@@ -82,9 +109,14 @@ class LanguagesTest {
     void keepsADraftUntilAPersonHasReadTheWords() throws IOException {
         writeToy("reviewer =\n");
         Outcome outcome = print("pl");
-        assertTrue(reasons(outcome).contains("no person has reviewed the wording in toy"), reasons(outcome).toString());
-        assertTrue(found(outcome).contains("copy.yaml:6:11: note: no person has reviewed the wording in toy"), found(outcome));
-        for (String page : Typesetter.pageTexts(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf")))) {
+        assertTrue(
+                reasons(outcome).contains("no person has reviewed the wording in toy"),
+                reasons(outcome).toString());
+        assertTrue(
+                found(outcome).contains("copy.yaml:6:11: note: no person has reviewed the wording in toy"),
+                found(outcome));
+        for (String page :
+                Typesetter.pageTexts(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf")))) {
             assertTrue(page.contains("DRAFT"), page);
         }
     }
@@ -107,7 +139,8 @@ class LanguagesTest {
 
     @Test
     void fallsBackToTheClinicsOwnTextAndSaysWhere() throws IOException {
-        home.edit("plans/medicines/fsh-pen.yaml", text -> text.replace("door-name: evening pen", "door-name: night pen"));
+        home.edit(
+                "plans/medicines/fsh-pen.yaml", text -> text.replace("door-name: evening pen", "door-name: night pen"));
         Outcome outcome = print("es");
         assertTrue(
                 found(outcome)
@@ -118,11 +151,14 @@ class LanguagesTest {
 
     @Test
     void printsNothingOnceThePackHasEnded() throws IOException {
-        home.edit("templates/wording/en/pack.properties", text -> text.replace("ends = 2028-06-30", "ends = 2027-03-02"));
+        home.edit(
+                "templates/wording/en/pack.properties", text -> text.replace("ends = 2028-06-30", "ends = 2027-03-02"));
         Outcome outcome = print("en");
         assertTrue(outcome.written().isEmpty());
-        assertTrue(found(outcome).contains("the wording in English may be printed until 2027-03-02 only"), found(outcome));
-        home.edit("templates/wording/en/pack.properties", text -> text.replace("ends = 2027-03-02", "ends = 2027-03-03"));
+        assertTrue(
+                found(outcome).contains("the wording in English may be printed until 2027-03-02 only"), found(outcome));
+        home.edit(
+                "templates/wording/en/pack.properties", text -> text.replace("ends = 2027-03-02", "ends = 2027-03-03"));
         assertTrue(print("en").written().isPresent(), "the last day is a good day");
     }
 
@@ -142,9 +178,12 @@ class LanguagesTest {
             Path clinic = home.path().resolve("plans/clinic.yaml");
             String before = Files.readString(clinic);
             Files.writeString(clinic, before + "own-lines: {" + page + ": Do it our way.}\n");
-            List<Finding> findings = Reckoning.of(home.path().resolve("plans/patients/SM-04417.yaml")).findings();
+            List<Finding> findings = Reckoning.of(home.path().resolve("plans/patients/SM-04417.yaml"))
+                    .findings();
             String found = FindingText.print(findings);
-            assertTrue(found.contains("stop: a clinic file cannot write on the page " + page + "   [WORDING-LOCKED]"), found);
+            assertTrue(
+                    found.contains("stop: a clinic file cannot write on the page " + page + "   [WORDING-LOCKED]"),
+                    found);
             Files.writeString(clinic, before);
         }
     }
@@ -152,7 +191,8 @@ class LanguagesTest {
     @Test
     void printsTheClinicsOwnLineWhereThereIsRoom() throws IOException {
         Path clinic = home.path().resolve("plans/clinic.yaml");
-        Files.writeString(clinic, Files.readString(clinic) + "own-lines: {keeping: Bring your full container to us.}\n");
+        Files.writeString(
+                clinic, Files.readString(clinic) + "own-lines: {keeping: Bring your full container to us.}\n");
         assertTrue(print("en").written().isPresent());
         assertTrue(text().contains("Bring your full container to us."));
         assertEquals(1, text().split("Bring your full container to us", -1).length - 1);

@@ -74,15 +74,15 @@ class PlantedWordsTest {
         String place = own.get(0).place().file();
         assertTrue(place.startsWith("packet.pdf#page="), place);
         String first = sentence.split(" ")[0];
-        assertTrue(own.get(0).place().sourceLine().contains(first), own.get(0).place().toString());
+        assertTrue(
+                own.get(0).place().sourceLine().contains(first),
+                own.get(0).place().toString());
     }
 
     /** Every designation that holds in all languages, in a few lines of one packet. */
     @Test
     void findsEveryDesignation() throws IOException {
-        List<Finding> found = planted(
-                "en",
-                """
+        List<Finding> found = planted("en", """
                   start: "Give 10U, 5 IU, 5 UI, qd, qod, 1.0 mg, .5 mL, MSO4, 10K, 75units, dose75 units, 5 mg. now"
                   days: "Give 5 µg, 5 ng, 1 cc, 1 ml, SC, IJ, qhs, BID, D/C, a & b, <10, 10 units/day, 2°, 1Ø, ½, hCG."
                 """);

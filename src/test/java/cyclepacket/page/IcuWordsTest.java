@@ -16,8 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Numbers, days and plural forms against ICU's data: those of the source are held to them, others are taken from them. */
 class IcuWordsTest {
-    private static final Tongue SOURCE =
-            Wording.load(DemoPlan.TEMPLATES, "en").tongue();
+    private static final Tongue SOURCE = Wording.load(DemoPlan.TEMPLATES, "en").tongue();
     private static final Tongue BRITISH = new IcuTongue("en-GB", Optional.empty());
     private static final Tongue AMERICAN = new IcuTongue("en-US", Optional.empty());
     private static final Words SPANISH = Words.of(Wording.load(DemoPlan.TEMPLATES, "es"));
@@ -74,7 +73,8 @@ class IcuWordsTest {
     void writesSpanishDaysHoursAndLists() {
         LocalDate friday = LocalDate.of(2027, 3, 12);
         assertEquals(
-                "viernes,\u00a012\u00a0de\u00a0marzo", SPANISH.clock().day(friday).full());
+                "viernes,\u00a012\u00a0de\u00a0marzo",
+                SPANISH.clock().day(friday).full());
         assertEquals("vie", SPANISH.clock().day(friday).shortWeekday());
         assertEquals("12\u00a0de\u00a0marzo\u00a0de\u00a02027", SPANISH.clock().dateAndYear(friday));
         assertEquals("8:30\u00a0p.m.\u00a0(20:30)", SPANISH.clock().time(LocalTime.of(20, 30)));

@@ -93,9 +93,23 @@ class DesignationsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "187.5 units", "0.25 mg", "250 micrograms", "10,000 units", "0.5 mL", "100.4 °F (38 °C)", "1 unit",
-                "Call +1 207 555 0142", "8:30 p.m. (20:30)", "Page 3 of 16", "issue 3, code W8FP-2XJC", "It must say mg.",
-                "Draw to the 10 mark", "1.25 mg", "Inject under the skin", "in the day", "100 mg"
+                "187.5 units",
+                "0.25 mg",
+                "250 micrograms",
+                "10,000 units",
+                "0.5 mL",
+                "100.4 °F (38 °C)",
+                "1 unit",
+                "Call +1 207 555 0142",
+                "8:30 p.m. (20:30)",
+                "Page 3 of 16",
+                "issue 3, code W8FP-2XJC",
+                "It must say mg.",
+                "Draw to the 10 mark",
+                "1.25 mg",
+                "Inject under the skin",
+                "in the day",
+                "100 mg"
             })
     void leavesGoodFormsAlone(String text) {
         assertEquals(List.of(), keys(text, ENGLISH));

@@ -51,14 +51,12 @@ class TranslationTest {
         Translation stale = translation("a = Call us now.\n", "a@en = Call us.\na = Toy call.\n");
         assertEquals("Call us now.", stale.texts().get("a"));
         assertEquals(Set.of("a"), stale.fallen());
-        assertEquals(
-                """
+        assertEquals("""
                 xx/a.properties:2:1: warn: a was made from "Call us.", which is now "Call us now."; the new text stands in its place   [WORDING-STALE]
                     2 | a = Toy call.
                       | ^
                    mend: read both, mend the translation, and write the new source text as a@en
-                """,
-                found(stale));
+                """, found(stale));
     }
 
     @Test
@@ -75,8 +73,9 @@ class TranslationTest {
 
     @Test
     void findsAKeyThatTheSourceDoesNotHave() {
-        assertTrue(found(translation("", "b = x\n")).contains("xx/a.properties:1:1: warn: no text of the source language"
-                + " has the key b   [WORDING-KEY-EXTRA]"));
+        assertTrue(found(translation("", "b = x\n"))
+                .contains("xx/a.properties:1:1: warn: no text of the source language"
+                        + " has the key b   [WORDING-KEY-EXTRA]"));
     }
 
     @Test
