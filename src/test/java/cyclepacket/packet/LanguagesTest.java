@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,28 +55,16 @@ class LanguagesTest {
     /** A third language is a folder: every text of the source, with a mark before it. */
     private void writeToy(String more) throws IOException {
         Files.createDirectories(home.wording("pl"));
-        for (String file : List.of(
-                "calls",
-                "card",
-                "cartridges",
-                "changed",
-                "days",
-                "door",
-                "forms",
-                "frame",
-                "keeping",
-                "log",
-                "medicine",
-                "start",
-                "stop",
-                "supply",
-                "trigger",
-                "trouble",
-                "words")) {
-            String source = Files.readString(home.wording("en").resolve(file + ".properties"));
+        List<Path> files;
+        try (Stream<Path> all = Files.list(home.wording("en"))) {
+            files = all.filter(file -> !file.getFileName().toString().matches("(?:pack|rules|batch|beside|chart.*)\\.properties"))
+                    .toList();
+        }
+        for (Path file : files) {
+            String source = Files.readString(file);
             StringBuilder toy = new StringBuilder();
-            for (TextEntry entry : TextFile.parse(file, source)) {
-                if (!entry.key().matches("(?:weekday|month)\\..*|time\\.(?:before|after)-noon|and")) {
+            for (TextEntry entry : TextFile.parse(file.toString(), source)) {
+                if (!entry.key().matches("(?:weekday|month)\\..*|time\\.(?:before|after)-noon|and(?:\\.time)?")) {
                     String value = entry.source()
                             .substring(entry.source().indexOf('=') + 1)
                             .stripLeading();
@@ -86,7 +75,7 @@ class LanguagesTest {
                             .append('\n');
                 }
             }
-            Files.writeString(home.wording("pl").resolve(file + ".properties"), toy);
+            Files.writeString(home.wording("pl").resolve(file.getFileName()), toy);
         }
         Files.writeString(
                 home.wording("pl").resolve("pack.properties"),

@@ -7,13 +7,22 @@ import cyclepacket.finding.Finding;
 import cyclepacket.finding.FindingText;
 import cyclepacket.finding.Severity;
 import cyclepacket.pdf.Conformity;
+import cyclepacket.pdf.TaggedBlock;
+import cyclepacket.pdf.TaggedText;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +32,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every packet of the demo, in every language: a grade above 6 or one error-prone form fails the build. */
 class PacketWordsTest {
+    private static final int DPI = 24;
+    private static final int FOOTER_POINTS = 66;
     private static final List<String> LANGUAGES = List.of("en", "es");
 
     @TempDir
@@ -79,6 +90,10 @@ class PacketWordsTest {
         found.removeIf(finding -> finding.severity() == Severity.NOTE);
         assertEquals("", FindingText.print(found));
         assertEquals(name.contains(" es"), Files.exists(issue.resolve("beside.pdf")), "staff can read it too");
+        endsNoPageWithAHeading(packet);
+        if (!name.contains("large")) {
+            fillsAThirdOfEveryPage(packet);
+        }
         if (name.contains(" es")) {
             // PressTest holds the English packets to the standards.
             Conformity.assertConforms(packet);
@@ -86,6 +101,37 @@ class PacketWordsTest {
         if (name.equals("SM-04417-issue-3 es")) {
             Conformity.assertConforms(Files.readAllBytes(issue.resolve("beside.pdf")));
         }
+    }
+
+    private static void endsNoPageWithAHeading(byte[] packet) throws IOException {
+        Map<Integer, TaggedBlock> last = new TreeMap<>();
+        TaggedText.of(packet).forEach(block -> last.put(block.page(), block));
+        List<TaggedBlock> headings =
+                last.values().stream().filter(block -> block.role().startsWith("H")).toList();
+        assertEquals(List.of(), headings);
+    }
+
+    /** Measured from the top of the page to its lowest mark above the footer. */
+    private static void fillsAThirdOfEveryPage(byte[] packet) throws IOException {
+        try (PDDocument document = Loader.loadPDF(packet)) {
+            PDFRenderer renderer = new PDFRenderer(document);
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                BufferedImage image = renderer.renderImageWithDPI(page, DPI, ImageType.GRAY);
+                double lowest = (double) lowestMark(image) / image.getHeight();
+                assertTrue(lowest > 1.0 / 3, "page " + (page + 1) + " ends at " + lowest);
+            }
+        }
+    }
+
+    private static int lowestMark(BufferedImage page) {
+        for (int row = page.getHeight() - FOOTER_POINTS * DPI / 72; row > 0; row--) {
+            for (int column = 0; column < page.getWidth(); column++) {
+                if (page.getRaster().getSample(column, row, 0) < 200) {
+                    return row;
+                }
+            }
+        }
+        return 0;
     }
 
     @ParameterizedTest
