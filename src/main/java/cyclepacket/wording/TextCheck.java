@@ -14,7 +14,8 @@ public final class TextCheck {
     private static final double MOST_PASSIVE = 0.2;
 
     /** An issue's code is letters and figures that stand for no amount, also where its last group begins a line. */
-    private static final Pattern CODE = Pattern.compile("\\b[0-9A-Z]{4}-[0-9A-Z]{4}(?:-[0-9A-Z]{2,4})?\\b|^[0-9A-Z]{3}$");
+    private static final Pattern CODE =
+            Pattern.compile("\\b[0-9A-Z]{4}-[0-9A-Z]{4}(?:-[0-9A-Z]{2,4})?\\b|^[0-9A-Z]{3}$");
 
     private final LanguageRules rules;
     private final boolean isForStaff;

@@ -57,7 +57,8 @@ class LanguagesTest {
         Files.createDirectories(home.wording("pl"));
         List<Path> files;
         try (Stream<Path> all = Files.list(home.wording("en"))) {
-            files = all.filter(file -> !file.getFileName().toString().matches("(?:pack|rules|batch|beside|chart.*)\\.properties"))
+            files = all.filter(file ->
+                            !file.getFileName().toString().matches("(?:pack|rules|batch|beside|chart.*)\\.properties"))
                     .toList();
         }
         for (Path file : files) {

@@ -106,8 +106,9 @@ class PacketWordsTest {
     private static void endsNoPageWithAHeading(byte[] packet) throws IOException {
         Map<Integer, TaggedBlock> last = new TreeMap<>();
         TaggedText.of(packet).forEach(block -> last.put(block.page(), block));
-        List<TaggedBlock> headings =
-                last.values().stream().filter(block -> block.role().startsWith("H")).toList();
+        List<TaggedBlock> headings = last.values().stream()
+                .filter(block -> block.role().startsWith("H"))
+                .toList();
         assertEquals(List.of(), headings);
     }
 
