@@ -16,7 +16,8 @@ public final class ChangedTable {
         Wording wording = Wording.load(templates, now.files().plan().language());
         StringBuilder out = new StringBuilder();
         for (ChangedView.Row row : new ChangedViews(now, Words.of(wording)).rows(before, first)) {
-            out.append(row.day().full().replace(AmountWords.NO_BREAK, ' ')).append('\n');
+            out.append(row.span().orElse(row.day().full()).replace(AmountWords.NO_BREAK, ' '))
+                    .append('\n');
             cells(row.before(), "before", out);
             cells(row.after(), "now", out);
         }

@@ -21,8 +21,13 @@ public record ChangedView(String issue, Optional<String> date, boolean known, Li
         swaps = List.copyOf(swaps);
     }
 
-    /** One day, before and now: one text for each medicine that differs. */
-    public record Row(DayName day, List<Line> before, List<Line> after) {
+    /**
+     * One day, or several in a row that changed alike, before and now: one text for each medicine that differs.
+     *
+     * @param day the first day
+     * @param span the first and the last day, for example {@code 29 April to 6 May}; empty for a single day
+     */
+    public record Row(DayName day, Optional<String> span, List<Line> before, List<Line> after) {
         public Row {
             before = List.copyOf(before);
             after = List.copyOf(after);

@@ -47,15 +47,48 @@ final class ChangedViews {
         Map<LocalDate, Map<String, ChangedView.Line>> after = new Reading(now).days();
         TreeSet<LocalDate> dates = new TreeSet<>(before.keySet());
         dates.addAll(after.keySet());
-        return dates.stream()
+        List<Change> changes = dates.stream()
                 .filter(date -> !date.isBefore(first))
                 .map(date ->
-                        row(date, earlier, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
+                        change(date, earlier, before.getOrDefault(date, Map.of()), after.getOrDefault(date, Map.of())))
                 .flatMap(Optional::stream)
                 .toList();
+        return inStretches(changes);
     }
 
-    private Optional<ChangedView.Row> row(
+    /** Days in a row that changed alike become one row: nobody reads ten lines that say the same. */
+    private List<ChangedView.Row> inStretches(List<Change> changes) {
+        List<ChangedView.Row> rows = new ArrayList<>();
+        int from = 0;
+        for (int next = 1; next <= changes.size(); next++) {
+            if (next == changes.size() || !changes.get(next).follows(changes.get(next - 1))) {
+                rows.add(row(changes.get(from), changes.get(next - 1)));
+                from = next;
+            }
+        }
+        return rows;
+    }
+
+    private ChangedView.Row row(Change first, Change last) {
+        DayName day = words.clock().day(first.date());
+        Optional<String> span = Optional.of(last)
+                .filter(change -> !change.equals(first))
+                .map(change -> words.fill(
+                        "range",
+                        Map.of(
+                                "least", day.date(),
+                                "most", words.clock().day(change.date()).date())));
+        return new ChangedView.Row(day, span, first.before(), first.after());
+    }
+
+    /** One day that differs. */
+    private record Change(LocalDate date, List<ChangedView.Line> before, List<ChangedView.Line> after) {
+        private boolean follows(Change other) {
+            return date.equals(other.date.plusDays(1)) && before.equals(other.before) && after.equals(other.after);
+        }
+    }
+
+    private Optional<Change> change(
             LocalDate date,
             PacketFacts earlier,
             Map<String, ChangedView.Line> before,
@@ -77,9 +110,7 @@ final class ChangedViews {
                 own.add(is);
             }
         }
-        return old.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ChangedView.Row(words.clock().day(date), old, own));
+        return old.isEmpty() ? Optional.empty() : Optional.of(new Change(date, old, own));
     }
 
     /**

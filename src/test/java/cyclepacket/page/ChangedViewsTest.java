@@ -27,9 +27,17 @@ class ChangedViewsTest {
     @Test
     void listsNoDayThatStillWaits() {
         assertEquals(
-                List.of("9 March", "10 March", "11 March", "12 March"),
+                List.of("9 March", "10 March", "12 March"),
                 rows(1, 2).stream()
                         .map(row -> row.day().date().replace('\u00a0', ' '))
                         .toList());
+    }
+
+    /** Both evenings took the same new amounts, so they are one row; the 9th has no small syringe yet. */
+    @Test
+    void putsDaysThatChangedAlikeIntoOneRow() {
+        List<ChangedView.Row> rows = rows(1, 2);
+        assertEquals("10 March to 11 March", rows.get(1).span().orElseThrow().replace('\u00a0', ' '));
+        assertEquals(2, rows.get(1).after().size());
     }
 }
