@@ -25,8 +25,8 @@ public final class BesidePages {
         Pack pack = WordingFolder.of(templates, own.files().plan().language()).pack();
         Pack sourcePack =
                 WordingFolder.of(templates, pack.source().orElseThrow()).pack();
-        List<Block> left = PageBlocks.of(writer.packet(own, pack.language()));
-        List<Block> right = PageBlocks.of(writer.packet(source, sourcePack.language()));
+        List<Block> left = PageBlocks.of(writer.packet(own, pack.language(), true));
+        List<Block> right = PageBlocks.of(writer.packet(source, sourcePack.language(), true));
         if (left.size() != right.size()) {
             throw new TemplateFault("the packet in " + pack.name() + " has " + left.size() + " texts, and in "
                     + sourcePack.name() + " " + right.size());

@@ -22,12 +22,21 @@ public final class PacketViews {
 
     private final PacketFacts facts;
     private final Words words;
+    private final boolean translated;
 
     public PacketViews(PacketFacts facts, Wording wording) {
+        this(facts, wording, wording.isTranslated());
+    }
+
+    /** @param translated whether pages are divided as for longer words, also where these are the source's own */
+    PacketViews(PacketFacts facts, Wording wording, boolean translated) {
         this.facts = facts;
+        this.translated = translated;
         this.words = Words.of(
                 wording(wording, hasWholePens(facts)),
-                facts.files().clinic().texts().in(facts.files().plan().language()));
+                wording.isTranslated()
+                        ? facts.files().clinic().texts().in(facts.files().plan().language())
+                        : Map.of());
     }
 
     /** The sentences about pens that are thrown away whole, where they are the only pens. */
@@ -152,7 +161,7 @@ public final class PacketViews {
         Plan plan = facts.files().plan();
         return new LayoutView(
                 plan.language(),
-                words.wording().isTranslated(),
+                translated,
                 words.wording().fallen() > 0,
                 plan.paper().name().toLowerCase(Locale.ROOT),
                 plan.textSize().name().toLowerCase(Locale.ROOT));

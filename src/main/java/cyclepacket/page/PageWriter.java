@@ -59,12 +59,13 @@ public final class PageWriter {
 
     /** The patient's packet of a computed plan, in the plan's language. */
     public String packet(PacketFacts facts) {
-        return packet(facts, facts.files().plan().language());
+        String language = facts.files().plan().language();
+        return packet(facts, language, wording(language).isTranslated());
     }
 
-    /** The same in a language of its own. */
-    String packet(PacketFacts facts, String language) {
-        PacketViews views = new PacketViews(facts, wording(language));
+    /** The same in a language of its own, divided into pages as for longer words or not. */
+    String packet(PacketFacts facts, String language, boolean translated) {
+        PacketViews views = new PacketViews(facts, wording(language), translated);
         return views.stop()
                 .map(stop -> write("stop.ftlh", language, stop))
                 .orElseGet(() -> packet(views.view(), language));
