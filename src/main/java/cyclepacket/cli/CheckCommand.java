@@ -27,7 +27,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Reckoning reckoning = Reckoning.of(plan);
+        Reckoning reckoning = Reckoning.of(plan).in(terminal.home().resolve("templates"));
         if (json) {
             terminal.out().print(reckoning.findingsJson());
         } else {

@@ -84,6 +84,7 @@ public final class CommandLines {
         all.put("identify", IdentifyCommand::new);
         all.put("compare", CompareCommand::new);
         all.put("batch", BatchCommand::new);
+        all.put("wording", WordingCommand::new);
         return all;
     }
 

@@ -1,6 +1,7 @@
 package cyclepacket.intake;
 
 import cyclepacket.plan.Clinic;
+import cyclepacket.plan.ClinicTexts;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Pharmacy;
 import cyclepacket.plan.SupplyRules;
@@ -36,6 +37,7 @@ final class ClinicBuilder {
         Part<Pharmacy> pharmacy = pharmacy(top.at("pharmacy"));
         Part<Clinic.Approval> approved = approval(top.at("approved"));
         Part<SupplyRules> supplies = new SupplyRulesBuilder(top.at("supplies")).rules();
+        Part<ClinicTexts> texts = new ClinicTextsBuilder(top).texts();
         return Part.whole(
                 top,
                 () -> new Clinic(
@@ -50,7 +52,8 @@ final class ClinicBuilder {
                         rules.get(),
                         pharmacy.get(),
                         approved.get(),
-                        supplies.get()));
+                        supplies.get(),
+                        texts.get()));
     }
 
     private static Part<Clinic.Phone> phone(Field phone) {

@@ -61,7 +61,7 @@ public final class Batch {
      * @param watch is told how far the run is
      */
     public BatchReport run(List<Path> plans, boolean all, BatchWatch watch) throws IOException {
-        BatchChoice choice = BatchChoice.of(plans, on, all);
+        BatchChoice choice = BatchChoice.of(home.resolve("templates"), plans, on, all);
         watch.expects(choice.settled().size() + choice.toPrint().size());
         choice.settled().forEach(watch::done);
         List<BatchLine> lines = new ArrayList<>(choice.settled());

@@ -22,13 +22,13 @@ record BatchChoice(List<Path> toPrint, List<BatchLine> settled) {
         settled = List.copyOf(settled);
     }
 
-    static BatchChoice of(List<Path> plans, LocalDate on, boolean all) {
+    static BatchChoice of(Path templates, List<Path> plans, LocalDate on, boolean all) {
         Map<String, Integer> latest = new HashMap<>();
         Map<Path, Reckoning> read = new HashMap<>();
         List<BatchLine> settled = new ArrayList<>();
         for (Path plan : plans) {
             try {
-                Reckoning reckoning = Reckoning.of(plan);
+                Reckoning reckoning = Reckoning.of(plan).in(templates);
                 read.put(plan, reckoning);
                 reckoning.planAndIssue().ifPresent(own -> latest.merge(own.id(), own.issue(), Math::max));
             } catch (IOException unreadable) {

@@ -7,11 +7,13 @@ import cyclepacket.finding.Place;
 import cyclepacket.intake.PlanReader;
 import cyclepacket.intake.SourceFile;
 import cyclepacket.page.BatchSheets;
+import cyclepacket.page.BesidePages;
 import cyclepacket.page.ChartCopy;
 import cyclepacket.page.ChartSource;
 import cyclepacket.page.PacketFacts;
 import cyclepacket.page.PageWriter;
 import cyclepacket.page.StandalonePage;
+import cyclepacket.page.WordingFolder;
 import cyclepacket.pdf.Attachment;
 import cyclepacket.pdf.DocumentFacts;
 import cyclepacket.pdf.Sheet;
@@ -93,13 +95,13 @@ public final class Press implements AutoCloseable {
      * @throws IOException when the plan cannot be read or the packet cannot be written
      */
     public Outcome print(Path plan, Path out, boolean keepXhtml, Instant at) throws IOException {
-        Reckoning reckoning = Reckoning.of(plan);
+        Reckoning reckoning = Reckoning.of(plan).in(templates);
         return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, keepXhtml, at, false));
     }
 
     /** Prints a plan of the demo, which may print a changed example over a final one. */
     public Outcome printExample(Path plan, Path out, Instant at) throws IOException {
-        Reckoning reckoning = Reckoning.of(plan);
+        Reckoning reckoning = Reckoning.of(plan).in(templates);
         return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, false, at, true));
     }
 
@@ -110,7 +112,7 @@ public final class Press implements AutoCloseable {
      */
     public Outcome printCarried(Path chart, Path out, boolean keepXhtml, Instant at) throws IOException {
         try (CarriedPlan carried = CarriedPlan.unpack(chart)) {
-            Reckoning reckoning = Reckoning.ofCarried(carried.plan());
+            Reckoning reckoning = Reckoning.ofCarried(carried.plan()).in(templates);
             Optional<Reckoning> replaced = carried.replaced().isPresent()
                     ? Replaced.read(carried.replaced().get())
                     : Optional.empty();
@@ -142,9 +144,13 @@ public final class Press implements AutoCloseable {
         if (packet.value().isEmpty() || chart.value().isEmpty()) {
             return filing.refused(reckoning, Finding.sorted(findings));
         }
+        Optional<byte[]> beside = beside(reckoning, replaced, code);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("packet.pdf", packet.value().get());
         files.put("chart.pdf", chart.value().get());
+        if (beside.isPresent()) {
+            files.put("beside.pdf", beside.get());
+        }
         if (!reckoning.isDraft()) {
             calendar(reckoning, replaced, code).ifPresent(calendar -> files.put("calendar.ics", calendar));
         }
@@ -184,6 +190,26 @@ public final class Press implements AutoCloseable {
                 page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
     }
 
+    /** The patient's texts beside those they were made from, for staff; nothing when the patient reads the source. */
+    private Optional<byte[]> beside(Reckoning reckoning, Optional<Reckoning> replaced, String code) throws IOException {
+        Plan own = reckoning.own().files().plan();
+        if (WordingFolder.of(templates, own.language()).pack().source().isEmpty()) {
+            return Optional.empty();
+        }
+        PacketFacts spoken = packetFacts(reckoning, replaced, code);
+        PacketFacts source = packetFacts(reckoning, replaced, code, "");
+        String page = new BesidePages(templates, pages).xhtml(spoken, source);
+        DocumentFacts facts = new DocumentFacts(
+                "Side by side " + own.id() + ", issue " + own.issue(),
+                "the patient's texts in two languages, made by Cyclepacket",
+                ChartCopy.LANGUAGE,
+                own.prepared().on(),
+                "Side by side " + code);
+        Checked<byte[]> pdf = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
+        return Optional.of(pdf.value()
+                .orElseThrow(() -> new IllegalStateException("the two languages could not be set: " + pdf.findings())));
+    }
+
     private Printed chart(Reckoning reckoning, List<SourceFile> before, List<Finding> notes, String code)
             throws ExecutionException, InterruptedException {
         Plan own = reckoning.own().files().plan();
@@ -194,8 +220,15 @@ public final class Press implements AutoCloseable {
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {
-        Reckoning.Computed own = reckoning.own();
-        Optional<PacketFacts> earlier = replaced.map(issue -> packetFacts(issue, Optional.empty(), ""));
+        return packetFacts(
+                reckoning, replaced, code, reckoning.own().files().plan().language());
+    }
+
+    /** @param language of the clinic's words; one that they were not translated to leaves them as they stand */
+    private static PacketFacts packetFacts(
+            Reckoning reckoning, Optional<Reckoning> replaced, String code, String language) {
+        Reckoning.Computed own = reckoning.own().in(language);
+        Optional<PacketFacts> earlier = replaced.map(issue -> packetFacts(issue, language));
         return new PacketFacts(
                 own.files(),
                 own.course(),
@@ -205,6 +238,20 @@ public final class Press implements AutoCloseable {
                 reckoning.isDraft(),
                 replaced.flatMap(Reckoning::preparedOn),
                 earlier);
+    }
+
+    /** The replaced issue in the words of the new one, so that only what changed differs. */
+    private static PacketFacts packetFacts(Reckoning replaced, String language) {
+        Reckoning.Computed own = replaced.own().in(language);
+        return new PacketFacts(
+                own.files(),
+                own.course(),
+                own.ledger(),
+                own.supply(),
+                "",
+                replaced.isDraft(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static List<Finding> with(List<Finding> findings, Finding other) {

@@ -9,6 +9,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.intake.Intake;
 import cyclepacket.intake.PlanReader;
 import cyclepacket.ledger.CycleLedger;
+import cyclepacket.page.ClinicWords;
 import cyclepacket.page.LedgerTable;
 import cyclepacket.page.SuppliesTable;
 import cyclepacket.plan.Plan;
@@ -30,6 +31,7 @@ public final class Reckoning {
     private final Optional<Verdict> verdict;
     private final List<Finding> findings;
     private final boolean isCountersigned;
+    private final List<String> languageReasons;
 
     /** The four stages of one plan. */
     record Computed(PlanFiles files, Course course, CycleLedger ledger, SupplyPlan supply) {
@@ -38,11 +40,18 @@ public final class Reckoning {
             CycleLedger ledger = CycleLedger.of(files, course);
             return new Computed(files, course, ledger, SupplyPlan.of(files, ledger));
         }
+
+        /** The same with the clinic's words in another language; every sum stays as it is. */
+        Computed in(String language) {
+            PlanFiles spoken = ClinicWords.in(files, language);
+            return spoken == files ? this : of(spoken);
+        }
     }
 
     private Reckoning(Intake intake) {
         this.intake = intake;
         computed = intake.files().value().map(Computed::of);
+        languageReasons = List.of();
         List<Finding> all = new ArrayList<>(intake.files().findings());
         CountersignCheck countersign = CountersignCheck.of(intake);
         isCountersigned = countersign.isValid();
@@ -56,6 +65,20 @@ public final class Reckoning {
                 .toList();
         verdict = intake.files().value().map(files -> Verdict.of(files, located));
         findings = verdict.map(own -> withNotes(located, own)).orElse(Finding.sorted(located));
+    }
+
+    /** The same, with what the words of its language add. */
+    private Reckoning(Reckoning base, LanguageCheck language) {
+        intake = base.intake;
+        computed = base.computed;
+        verdict = base.verdict;
+        isCountersigned = base.isCountersigned;
+        languageReasons = language.draftReasons();
+        List<Finding> all = new ArrayList<>(base.findings);
+        language.findings().stream()
+                .map(finding -> finding.locatedBy(intake.places()))
+                .forEach(all::add);
+        findings = Finding.sorted(all);
     }
 
     /** Overrides that accept nothing become findings too. */
@@ -82,6 +105,11 @@ public final class Reckoning {
     /** The same as if the plan's file held these bytes. */
     static Reckoning of(Path plan, byte[] planBytes) throws IOException {
         return new Reckoning(PlanReader.read(plan, planBytes));
+    }
+
+    /** This plan with the check of the words that it would be printed in. */
+    public Reckoning in(Path templates) {
+        return computed.isEmpty() ? this : new Reckoning(this, LanguageCheck.of(templates, own().files()));
     }
 
     /** Every finding, sorted by file, line and column. */
@@ -176,6 +204,7 @@ public final class Reckoning {
         if (open > 0) {
             reasons.add(open + (open == 1 ? " warning waits" : " warnings wait") + " for a line under overrides");
         }
+        reasons.addAll(languageReasons);
         return List.copyOf(reasons);
     }
 }

@@ -3,7 +3,6 @@ package cyclepacket.page;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseRange;
 import cyclepacket.quantity.DoseUnit;
-import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Amounts as a patient reads them: digits, commas from 1,000 on, no trailing zero, and a unit that stays on the line. */
@@ -39,28 +38,15 @@ final class AmountWords {
 
     /** The number alone, for example {@code 1,250}. */
     String number(Dose dose) {
-        String plain = dose.number().toPlainString();
-        int point = plain.indexOf('.');
-        String whole = point < 0 ? plain : plain.substring(0, point);
-        return grouped(whole) + (point < 0 ? "" : plain.substring(point));
+        return wording.tongue().number(dose.number());
     }
 
     /** The word of the unit for this amount: one unit, two units. */
     String unit(Dose dose) {
-        return dose.number().compareTo(BigDecimal.ONE) == 0
-                ? wording.text("unit." + dose.unit().word() + ".one")
-                : unit(dose.unit());
+        return wording.text(wording.form("unit." + dose.unit().word(), dose.number()));
     }
 
     String unit(DoseUnit unit) {
         return wording.text("unit." + unit.word());
-    }
-
-    private static String grouped(String digits) {
-        StringBuilder grouped = new StringBuilder(digits);
-        for (int place = digits.length() - 3; place > 0; place -= 3) {
-            grouped.insert(place, ',');
-        }
-        return grouped.toString();
     }
 }

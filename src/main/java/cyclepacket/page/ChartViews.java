@@ -42,7 +42,8 @@ final class ChartViews {
         return new ChartView(
                 issue(),
                 person(),
-                new LayoutView(ChartCopy.LANGUAGE, plan.paper().name().toLowerCase(Locale.ROOT), "standard"),
+                new LayoutView(
+                        ChartCopy.LANGUAGE, false, false, plan.paper().name().toLowerCase(Locale.ROOT), "standard"),
                 identity.groups(),
                 identity.anchors(),
                 new ChartInputs(source, words).tables(),

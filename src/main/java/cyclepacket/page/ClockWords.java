@@ -21,29 +21,28 @@ final class ClockWords {
     }
 
     DayName day(LocalDate date) {
-        String weekday = wording.text("weekday." + date.getDayOfWeek().getValue());
-        String plain = date(date);
+        Tongue tongue = wording.tongue();
         return new DayName(
-                weekday,
-                plain,
-                weekday + NO_BREAK + plain,
-                wording.text("weekday.short." + date.getDayOfWeek().getValue()),
+                tongue.weekday(date),
+                date(date),
+                joined(tongue.day(date)),
+                tongue.shortWeekday(date),
                 Integer.toString(date.getDayOfMonth()));
     }
 
     /** For example {@code 12 March}. */
     String date(LocalDate date) {
-        return Integer.toString(date.getDayOfMonth()) + NO_BREAK + wording.text("month." + date.getMonthValue());
+        return joined(wording.tongue().date(date));
     }
 
     /** For example {@code 12 March 2027}. */
     String dateAndYear(LocalDate date) {
-        return date(date) + NO_BREAK + date.getYear();
+        return joined(wording.tongue().dateAndYear(date));
     }
 
     /** Both clocks, for example {@code 8:30 p.m. (20:30)}; midnight and noon by their names. */
     String time(LocalTime time) {
-        return twelve(time).replace(' ', NO_BREAK)
+        return joined(twelve(time))
                 + NO_BREAK
                 + String.format(Locale.ROOT, "(%02d:%02d)", time.getHour(), time.getMinute());
     }
@@ -75,9 +74,12 @@ final class ClockWords {
         if (time.equals(LocalTime.NOON)) {
             return wording.text("time.noon");
         }
-        int hour = time.getHour() % 12 == 0 ? 12 : time.getHour() % 12;
-        String half = wording.text(time.getHour() < 12 ? "time.before-noon" : "time.after-noon");
-        return String.format(Locale.ROOT, "%d:%02d %s", hour, time.getMinute(), half);
+        return wording.tongue().twelve(time);
+    }
+
+    /** On one line, whatever space the language's data put between. */
+    private static String joined(String words) {
+        return words.replace(' ', NO_BREAK).replace('\u202f', NO_BREAK);
     }
 
     /** The language's name of a zone, or the name of its city. */

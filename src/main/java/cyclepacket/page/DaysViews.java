@@ -93,7 +93,7 @@ final class DaysViews {
                         facts.nameOf(medicine),
                         facts.constantTimes(medicine).stream()
                                 .map(words.clock()::time)
-                                .collect(Collectors.joining(words.text("and.time")))))
+                                .collect(Collectors.collectingAndThen(Collectors.toList(), words::times))))
                 .toList();
     }
 
@@ -106,7 +106,7 @@ final class DaysViews {
         return times.isEmpty()
                 ? facts.ownTime(evening).map(words.clock()::time)
                 : Optional.of(
-                        times.stream().map(words.clock()::time).collect(Collectors.joining(words.text("and.time"))));
+                        words.times(times.stream().map(words.clock()::time).toList()));
     }
 
     private Optional<String> mark(Medicine medicine, Evening evening) {

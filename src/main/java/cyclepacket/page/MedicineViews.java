@@ -50,7 +50,7 @@ final class MedicineViews {
                 usesAlcohol(facts),
                 medicine.exactTime(),
                 others(medicine),
-                facts.files().plan().avoid(),
+                facts.files().plan().avoid().stream().map(words::slot).toList(),
                 formFacts(medicine),
                 new VialViews(facts, words).of(medicine),
                 medicine.device().taken().map(taken -> taken(medicine, taken)));

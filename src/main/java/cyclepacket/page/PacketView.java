@@ -1,12 +1,14 @@
 package cyclepacket.page;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Everything that the patient's packet prints, as texts that are ready to read.
  *
  * @param waiting the door names of what waits for a day that is told on the phone
+ * @param ownLines a sentence of the clinic's own, by the page that has room for it
  * @param aim {@code transfer}, {@code insemination} or {@code freezing}
  * @param eggs {@code collected}, {@code grown} without being collected, or {@code none}
  * @param wholePens true when every pen is thrown away whole
@@ -31,10 +33,12 @@ public record PacketView(
         TroubleView trouble,
         StorageView storage,
         LogView log,
-        Optional<ChangedView> changed) {
+        Optional<ChangedView> changed,
+        Map<String, String> ownLines) {
     public PacketView {
         cartridges = List.copyOf(cartridges);
         medicines = List.copyOf(medicines);
         waiting = List.copyOf(waiting);
+        ownLines = Map.copyOf(ownLines);
     }
 }

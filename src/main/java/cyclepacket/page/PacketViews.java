@@ -22,10 +22,21 @@ public final class PacketViews {
 
     private final PacketFacts facts;
     private final Words words;
+    private final boolean translated;
 
     public PacketViews(PacketFacts facts, Wording wording) {
+        this(facts, wording, wording.isTranslated());
+    }
+
+    /** @param translated whether pages are divided as for longer words, also where these are the source's own */
+    PacketViews(PacketFacts facts, Wording wording, boolean translated) {
         this.facts = facts;
-        this.words = Words.of(wording(wording, hasWholePens(facts)));
+        this.translated = translated;
+        this.words = Words.of(
+                wording(wording, hasWholePens(facts)),
+                wording.isTranslated()
+                        ? facts.files().clinic().texts().in(facts.files().plan().language())
+                        : Map.of());
     }
 
     /** The sentences about pens that are thrown away whole, where they are the only pens. */
@@ -77,7 +88,8 @@ public final class PacketViews {
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
                 LogViews.of(facts.files().plan()),
-                changed);
+                changed,
+                facts.files().clinic().texts().ownLines());
     }
 
     /** The one page of a cycle that was cancelled; empty for one that goes on. */
@@ -149,6 +161,8 @@ public final class PacketViews {
         Plan plan = facts.files().plan();
         return new LayoutView(
                 plan.language(),
+                translated,
+                words.wording().fallen() > 0,
                 plan.paper().name().toLowerCase(Locale.ROOT),
                 plan.textSize().name().toLowerCase(Locale.ROOT));
     }

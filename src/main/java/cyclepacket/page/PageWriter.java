@@ -59,15 +59,24 @@ public final class PageWriter {
 
     /** The patient's packet of a computed plan, in the plan's language. */
     public String packet(PacketFacts facts) {
-        PacketViews views = new PacketViews(facts, wording(facts.files().plan().language()));
+        String language = facts.files().plan().language();
+        return packet(facts, language, wording(language).isTranslated());
+    }
+
+    /** The same in a language of its own, divided into pages as for longer words or not. */
+    String packet(PacketFacts facts, String language, boolean translated) {
+        PacketViews views = new PacketViews(facts, wording(language), translated);
         return views.stop()
-                .map(stop -> write("stop.ftlh", stop.layout().language(), stop))
-                .orElseGet(() -> packet(views.view()));
+                .map(stop -> write("stop.ftlh", language, stop))
+                .orElseGet(() -> packet(views.view(), language));
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
     public String packet(PacketView view) {
-        String language = view.layout().language();
+        return packet(view, view.layout().language());
+    }
+
+    private String packet(PacketView view, String language) {
         Wording own = PacketViews.wording(wording(language), view.wholePens());
         return write("packet.ftlh", own, language, view);
     }
@@ -86,7 +95,13 @@ public final class PageWriter {
     private String write(String template, Wording wording, String language, Record view) {
         WordingMethods methods = new WordingMethods(wording);
         Map<String, Object> seen = Map.of(
-                "v", view, "lang", language, "say", methods.say(), "word", methods.word(), "steps", methods.steps());
+                "v", view,
+                "lang", language,
+                "say", methods.say(),
+                "word", methods.word(),
+                "steps", methods.steps(),
+                "all", methods.all(),
+                "either", methods.either());
         ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
             Thread thread = new Thread(task, "page-writer");
             thread.setDaemon(true);

@@ -97,8 +97,11 @@ final class SupplyViews {
         return List.of(counted(medicine, left));
     }
 
-    private String counted(Medicine medicine, long count) {
-        return words.fill("supply." + piece(medicine) + (count == 1 ? "" : "s"), Map.of("count", Long.toString(count)));
+    private String counted(Medicine medicine, long number) {
+        Map<String, String> count = Map.of("count", Long.toString(number));
+        return number == 1
+                ? words.fill("supply." + piece(medicine), count)
+                : words.count("supply." + piece(medicine) + "s", number, count);
     }
 
     private static String piece(Medicine medicine) {
@@ -150,8 +153,10 @@ final class SupplyViews {
                     "supply.order.piece",
                     Map.of("medicine", name, "what", counted(medicine, size.count()), "size", holds));
         }
-        String key = (isPen ? "supply.order.cartridge" : "supply.order.syringe") + (size.count() == 1 ? ".one" : "");
-        return words.fill(key, Map.of("medicine", name, "count", Integer.toString(size.count()), "size", holds));
+        return words.count(
+                isPen ? "supply.order.cartridge" : "supply.order.syringe",
+                size.count(),
+                Map.of("medicine", name, "count", Integer.toString(size.count()), "size", holds));
     }
 
     private List<String> other() {
@@ -159,8 +164,10 @@ final class SupplyViews {
     }
 
     private String sentence(SupplyItem item) {
-        String key = "supply.other." + item.kind().key() + (item.count() == 1 ? ".one" : "");
-        String have = words.fill(key, Map.of("count", Integer.toString(item.count()), "size", size(item)));
+        String have = words.count(
+                "supply.other." + item.kind().key(),
+                item.count(),
+                Map.of("count", Integer.toString(item.count()), "size", size(item)));
         if (item.boxes().isPresent()) {
             int boxes = item.boxes().get();
             return have + " "
@@ -172,7 +179,7 @@ final class SupplyViews {
         }
         return item.size()
                 .filter(size -> item.kind() == SupplyItem.Kind.SHARPS_CONTAINER)
-                .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", size)))
+                .map(size -> have + " " + words.fill("supply.other.size", Map.of("size", words.slot(size))))
                 .orElse(have);
     }
 
@@ -180,7 +187,7 @@ final class SupplyViews {
     private String size(SupplyItem item) {
         return item.needle()
                 .map(needle -> MedicineViews.needle(needle, words))
-                .or(item::size)
+                .or(() -> item.size().map(words::slot))
                 .orElse("");
     }
 }

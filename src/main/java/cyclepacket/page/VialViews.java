@@ -50,7 +50,7 @@ final class VialViews {
         Needles needles = Needles.of(device);
         return new VialView(
                 device.word().replace("-vial", ""),
-                measuring.syringe().name(),
+                words.slot(measuring.syringe().name()),
                 needle(needles.gives()),
                 needles.other().map(this::needle),
                 device.stockVial().map(StockVial::strength).map(this::strength),

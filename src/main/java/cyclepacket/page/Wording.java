@@ -1,63 +1,61 @@
 package cyclepacket.page;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
+import cyclepacket.wording.Pack;
+import cyclepacket.wording.Translation;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * Every sentence and word of one language, by key; a sentence has {@code {named}} gaps that the program fills with
- * amounts, dates and names.
+ * amounts, dates and names. Where a language has no text of its own, the source's stands in.
  */
 public final class Wording {
     private static final Pattern GAP = Pattern.compile("\\{([a-zA-Z]+)}");
 
     private final Map<String, String> texts;
+    private final Set<String> fallen;
+    private final Optional<String> source;
+    private final Tongue tongue;
 
-    private Wording(Map<String, String> texts) {
+    /** @param tongue empty for the source language, which writes numbers and days in its own words */
+    private Wording(Map<String, String> texts, Set<String> fallen, Optional<String> source, Optional<Tongue> tongue) {
         this.texts = texts;
+        this.fallen = fallen;
+        this.source = source;
+        this.tongue = tongue.orElseGet(() -> new SourceTongue(this));
     }
 
     /**
-     * Reads all {@code .properties} files of {@code templates/wording/<language>}.
+     * Reads the folder {@code templates/wording/<language>}, and that of its source.
      *
-     * @throws TemplateFault if there are none, or one key stands in two files
+     * @throws TemplateFault if there is none, it has no pack, or one key stands in two places
      */
     public static Wording load(Path templates, String language) {
-        Map<String, String> texts = new TreeMap<>();
-        Path folder = templates.resolve("wording").resolve(language);
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.properties")) {
-            for (Path file : files) {
-                addAll(texts, file);
-            }
-        } catch (IOException unreadable) {
-            throw new TemplateFault("the wording in " + folder + " cannot be read", unreadable);
+        WordingFolder folder = WordingFolder.of(templates, language);
+        Optional<Translation> translation = folder.translation();
+        if (translation.isPresent()) {
+            return new Wording(
+                    translation.get().texts(),
+                    translation.get().fallen(),
+                    folder.pack().source(),
+                    tongue(folder.pack()));
         }
-        return new Wording(Collections.unmodifiableMap(texts));
+        Map<String, String> texts = new HashMap<>();
+        folder.texts().forEach((key, entry) -> texts.put(key, entry.value()));
+        return new Wording(texts, Set.of(), Optional.empty(), tongue(folder.pack()));
     }
 
-    private static void addAll(Map<String, String> texts, Path file) throws IOException {
-        Properties properties = new Properties();
-        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            properties.load(reader);
-        }
-        for (String key : properties.stringPropertyNames()) {
-            if (texts.put(key, properties.getProperty(key)) != null) {
-                throw new TemplateFault("the wording key " + key + " of " + file + " stands in two files");
-            }
-        }
+    private static Optional<Tongue> tongue(Pack pack) {
+        return pack.numbers().map(tag -> new IcuTongue(tag, pack.grouping()));
     }
 
     /**
@@ -65,18 +63,44 @@ public final class Wording {
      * sentences in another way for another kind of device, and says all others as always.
      */
     Wording variant(String variant) {
-        Map<String, String> varied = new TreeMap<>(texts);
+        Map<String, String> varied = new HashMap<>(texts);
+        Set<String> variedFallen = new HashSet<>(fallen);
         String ending = "." + variant;
         texts.forEach((key, text) -> {
             if (key.endsWith(ending)) {
-                varied.put(key.substring(0, key.length() - ending.length()), text);
+                String replaced = key.substring(0, key.length() - ending.length());
+                varied.put(replaced, text);
+                variedFallen.remove(replaced);
+                if (fallen.contains(key)) {
+                    variedFallen.add(replaced);
+                }
             }
         });
-        return new Wording(Collections.unmodifiableMap(varied));
+        return new Wording(varied, variedFallen, source, Optional.of(tongue));
     }
 
     public Set<String> keys() {
-        return texts.keySet();
+        return Set.copyOf(texts.keySet());
+    }
+
+    /** How the language writes numbers, days and lists. */
+    Tongue tongue() {
+        return tongue;
+    }
+
+    /** The language of a text that the source's text stands in for; empty for the language's own. */
+    Optional<String> foreign(String key) {
+        return source.filter(language -> fallen.contains(key));
+    }
+
+    /** Whether it is made from another language. */
+    boolean isTranslated() {
+        return source.isPresent();
+    }
+
+    /** How many texts the source's stand in for. */
+    int fallen() {
+        return fallen.size();
     }
 
     /** The text as written, gaps and all. */
@@ -87,6 +111,12 @@ public final class Wording {
     /** @throws TemplateFault if the language has no such key */
     public String text(String key) {
         return find(key).orElseThrow(() -> new TemplateFault("no wording for " + key));
+    }
+
+    /** The key of the form that a number takes: {@code key.one} and the like where it is written, else the key. */
+    String form(String key, BigDecimal number) {
+        String form = key + "." + tongue.plural(number);
+        return texts.containsKey(form) ? form : key;
     }
 
     /** @throws TemplateFault if the key is missing or a gap has no value */

@@ -8,11 +8,13 @@ import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateModelIterator;
 import freemarker.template.TemplateScalarModel;
 import freemarker.template.TemplateSequenceModel;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What a template may call to print wording: {@code say}, {@code word} and {@code steps}. */
+/** What a template may call to print wording: {@code say}, {@code word}, {@code steps}, {@code all} and
+ * {@code either}. */
 final class WordingMethods {
     /** Stands for a value's own star; private to Unicode, so no checked text holds it. */
     private static final char KEPT_STAR = '\uE000';
@@ -31,6 +33,16 @@ final class WordingMethods {
     /** One text as plain words, to be put together with others before it is escaped. */
     TemplateMethodModelEx word() {
         return arguments -> wording.fill(key(arguments), gaps(arguments));
+    }
+
+    /** Several names joined as the language joins all of them. */
+    TemplateMethodModelEx all() {
+        return arguments -> wording.tongue().all(names(arguments));
+    }
+
+    /** Several names joined as the language joins alternatives. */
+    TemplateMethodModelEx either() {
+        return arguments -> wording.tongue().either(names(arguments));
     }
 
     /** The texts {@code prefix.1}, {@code prefix.2} and so on, each as escaped markup. */
@@ -57,8 +69,21 @@ final class WordingMethods {
         Map<String, String> values = new TreeMap<>(gaps);
         values.replaceAll((name, value) -> value.replace('*', KEPT_STAR));
         String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(wording.fill(key, values));
-        String strong = escaped.replaceAll("\\*([^*]+)\\*", "<strong>$1</strong>");
-        return HTMLOutputFormat.INSTANCE.fromMarkup(strong.replace(KEPT_STAR, '*'));
+        String strong =
+                escaped.replaceAll("\\*([^*]+)\\*", "<strong>$1</strong>").replace(KEPT_STAR, '*');
+        return HTMLOutputFormat.INSTANCE.fromMarkup(wording.foreign(key)
+                .map(language -> "<span lang=\"" + language + "\" xml:lang=\"" + language + "\">" + strong + "</span>")
+                .orElse(strong));
+    }
+
+    private static List<String> names(List<?> arguments) throws TemplateModelException {
+        List<String> names = new ArrayList<>();
+        if (!arguments.isEmpty() && arguments.get(0) instanceof TemplateSequenceModel list) {
+            for (int index = 0; index < list.size(); index++) {
+                names.add(((TemplateScalarModel) list.get(index)).getAsString());
+            }
+        }
+        return names;
     }
 
     private static String key(List<?> arguments) throws TemplateModelException {

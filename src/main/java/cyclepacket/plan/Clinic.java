@@ -13,6 +13,7 @@ import java.util.Set;
  * @param emergency the emergency number
  * @param closed days without clinic hours besides Saturdays and Sundays
  * @param supplies what it says about odds, boxes and containers
+ * @param texts what it adds to the packet's words
  */
 public record Clinic(
         String name,
@@ -26,7 +27,8 @@ public record Clinic(
         HouseRules rules,
         Pharmacy pharmacy,
         Approval approved,
-        SupplyRules supplies) {
+        SupplyRules supplies,
+        ClinicTexts texts) {
     public Clinic {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(zone, "zone");
@@ -40,6 +42,37 @@ public record Clinic(
         Objects.requireNonNull(pharmacy, "pharmacy");
         Objects.requireNonNull(approved, "approved");
         Objects.requireNonNull(supplies, "supplies");
+        Objects.requireNonNull(texts, "texts");
+    }
+
+    /** A clinic that adds nothing to the packet's words. */
+    public Clinic(
+            String name,
+            ZoneId zone,
+            String currency,
+            String country,
+            Phone day,
+            Phone night,
+            String emergency,
+            Set<LocalDate> closed,
+            HouseRules rules,
+            Pharmacy pharmacy,
+            Approval approved,
+            SupplyRules supplies) {
+        this(
+                name,
+                zone,
+                currency,
+                country,
+                day,
+                night,
+                emergency,
+                closed,
+                rules,
+                pharmacy,
+                approved,
+                supplies,
+                ClinicTexts.NONE);
     }
 
     /** A clinic that writes nothing about its supplies. */

@@ -24,6 +24,9 @@ class SafeConfigurationTest {
     @BeforeEach
     void copyOneWording() throws IOException {
         Files.createDirectories(folder.resolve("templates/wording/en"));
+        Files.writeString(
+                folder.resolve("templates/wording/en/pack.properties"),
+                "name = English\nversion = 1\ntranslator = nobody\nends = 2028-01-01\n");
         Files.writeString(folder.resolve("templates/wording/en/a.properties"), "hello = Go on *{day}*, a < b.\n");
         Files.writeString(folder.resolve("secret.txt"), "not for a page");
     }
