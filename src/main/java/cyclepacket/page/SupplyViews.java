@@ -94,11 +94,14 @@ final class SupplyViews {
                                 .isEmpty()
                         : line.leastTotal().isMoreThan(used))
                 .count();
-        Map<String, String> count = Map.of("count", Long.toString(left));
-        return List.of(
-                left == 1
-                        ? words.fill("supply." + piece(medicine), count)
-                        : words.count("supply." + piece(medicine) + "s", left, count));
+        return List.of(counted(medicine, left));
+    }
+
+    private String counted(Medicine medicine, long count) {
+        Map<String, String> values = Map.of("count", Long.toString(count));
+        return count == 1
+                ? words.fill("supply." + piece(medicine), values)
+                : words.count("supply." + piece(medicine) + "s", count, values);
     }
 
     private static String piece(Medicine medicine) {
@@ -136,17 +139,23 @@ final class SupplyViews {
     }
 
     private void add(List<SupplyView.Order> orders, SupplyLine line, Basket basket, Optional<ZonedDateTime> lastOrder) {
-        boolean isPen = line.medicine().device().pen().isPresent();
         for (Basket.Line size : basket.lines()) {
-            String what = words.count(
-                    isPen ? "supply.order.cartridge" : "supply.order.syringe",
-                    size.count(),
-                    Map.of(
-                            "medicine", facts.nameOf(line.medicine()),
-                            "count", Integer.toString(size.count()),
-                            "size", words.amounts().amount(size.size().label())));
-            orders.add(new SupplyView.Order(what, callBy(lastOrder)));
+            orders.add(new SupplyView.Order(what(line.medicine(), size), callBy(lastOrder)));
         }
+    }
+
+    private String what(Medicine medicine, Basket.Line size) {
+        String name = facts.nameOf(medicine);
+        String holds = words.amounts().amount(size.size().label());
+        boolean isPen = medicine.device().pen().isPresent();
+        if (!isPen && medicine.device().readySyringe().isEmpty()) {
+            return words.fill(
+                    "supply.order.piece",
+                    Map.of("medicine", name, "what", counted(medicine, size.count()), "size", holds));
+        }
+        String key = isPen ? "supply.order.cartridge" : "supply.order.syringe";
+        return words.count(
+                key, size.count(), Map.of("medicine", name, "count", Integer.toString(size.count()), "size", holds));
     }
 
     private List<String> other() {

@@ -26,7 +26,7 @@ final class EveningTotals {
 
     EveningTotals(Medicine medicine, InUseDayOne dayOne, List<Draw> draws) {
         isPen = medicine.device().pen().isPresent();
-        openedDays = medicine.device().pen().map(pen -> pen.openedDays()).orElse(0);
+        openedDays = medicine.device().daysOnceOpened().orElse(0);
         this.dayOne = dayOne;
         int size = draws.size();
         dates = new LocalDate[size];

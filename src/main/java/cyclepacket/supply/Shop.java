@@ -3,7 +3,9 @@ package cyclepacket.supply;
 import cyclepacket.ledger.Draw;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.Medicine;
+import cyclepacket.plan.StockVial;
 import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.Volume;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,16 +14,20 @@ import java.util.Optional;
 /** The sizes of one medicine that can be bought for the doses to come, and the best sets of them. */
 final class Shop {
     private final Medicine medicine;
+    private final Dose largest;
     private final List<Medicine.Size> sizes = new ArrayList<>();
     private final List<BasketSearch.Offer> offers = new ArrayList<>();
     private final List<SupplyDoubt> doubts = new ArrayList<>();
     private final boolean isPriced;
 
-    /** @param toCome the doses to come; a syringe is used whole, so only a size that is a dose helps */
+    /** @param toCome the doses to come; a ready syringe is used whole, so only a size that is a dose helps */
     Shop(Medicine medicine, List<Draw> toCome) {
         this.medicine = medicine;
+        largest = toCome.stream()
+                .map(draw -> draw.after().minus(draw.before()))
+                .reduce(Dose.zero(medicine.unit()), Dose::max);
         List<Medicine.Size> fitting = medicine.sizes().stream()
-                .filter(size -> medicine.device().pen().isPresent()
+                .filter(size -> medicine.device().readySyringe().isEmpty()
                         || toCome.stream().anyMatch(draw -> draw.dialled().equals(size.label())))
                 .toList();
         isPriced = fitting.stream().allMatch(size -> size.price().isPresent());
@@ -44,14 +50,29 @@ final class Shop {
         }
     }
 
-    /** A pen that shows what is left gives whole marks; the smaller rest is lost. */
+    /** A pen that shows what is left gives whole marks, a vial of several doses whole doses; the smaller rest is lost. */
     private Dose usable(Medicine.Size size) {
         Dose least = size.gives().least();
+        Optional<StockVial> vial = medicine.device().stockVial();
+        if (vial.isPresent()) {
+            return wholeDoses(vial.get(), least);
+        }
         return medicine.device()
                 .pen()
                 .filter(pen -> pen.window() == Window.LEFT)
                 .map(pen -> least.toMultipleOf(pen.dial().step(), RoundingMode.FLOOR))
                 .orElse(least);
+    }
+
+    /** As often as the largest dose to come surely comes out, with what hub and needle lose each time. */
+    private Dose wholeDoses(StockVial vial, Dose content) {
+        Volume step = Volume.ofMicrolitres(1);
+        long holds = vial.strength().wholeSteps(content, step);
+        boolean isExact = vial.strength().volumeOf(largest).isPresent();
+        long dose = vial.strength().wholeSteps(largest, step)
+                + (isExact ? 0 : 1)
+                + vial.syringe().loses().microlitres();
+        return largest.isZero() ? content : new Dose(largest.milliUnits() * (holds / dose), medicine.unit());
     }
 
     /** Whether every size that can be bought has a price; else the least labelled units stand for the cost. */
@@ -65,7 +86,7 @@ final class Shop {
 
     /** Whether one dose takes another size than the next: then a sum of amounts says nothing. */
     static boolean takesSeveralSizes(Medicine medicine, List<Draw> toCome) {
-        return medicine.device().pen().isEmpty()
+        return medicine.device().readySyringe().isPresent()
                 && toCome.stream().map(Draw::dialled).distinct().count() > 1;
     }
 

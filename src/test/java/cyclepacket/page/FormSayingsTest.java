@@ -54,6 +54,18 @@ class FormSayingsTest {
         assertTrue(part(demo("EF-07318"), "trigger").contains("Your trigger: 2 injections, exact times"));
     }
 
+    /** 24 April to 6 May takes 13 x 3 = 39 vials; the 30 at home are 9 too few, and none of them is a syringe. */
+    @Test
+    void ordersVialsAsVials() throws Exception {
+        String supply = part(
+                demo("LM-06233-issue-2")
+                        .with("patients/LM-06233-issue-2.yaml", "{size: 75, count: 40", "{size: 75, count: 30"),
+                "supply");
+        assertTrue(supply.contains("At home: 30 vials."), supply);
+        assertTrue(supply.contains("vials of 75 units"), supply);
+        assertFalse(supply.contains("syringes of 75 units"), supply);
+    }
+
     /** The clinic's 12.5 are units; a pen in micrograms has its own number. */
     @Test
     void keepsTheSmallRemainderInItsUnit() throws Exception {
