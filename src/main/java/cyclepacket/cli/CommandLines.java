@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,16 +18,13 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.TypeConversionException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The commands and what each failure ends with. */
 public final class CommandLines {
+    private static final int HELP_WIDTH = 100;
+
     /** Every command by its name, in the order of the help. */
     private static final Map<String, Function<Terminal, Object>> ALL = all();
-
-    private static final int HELP_WIDTH = 100;
 
     private CommandLines() {}
 
@@ -63,8 +59,8 @@ public final class CommandLines {
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setUsageHelpWidth(HELP_WIDTH)
-                .registerConverter(LocalDate.class, CommandLines::date)
-                .setParameterExceptionHandler((fault, typed) -> misunderstood(terminal, fault))
+                .registerConverter(LocalDate.class, Slip::date)
+                .setParameterExceptionHandler((fault, typed) -> Slip.told(terminal, fault))
                 .setExecutionExceptionHandler((fault, command, parsed) -> failed(terminal, fault))
                 .execute(args);
     }
@@ -89,28 +85,6 @@ public final class CommandLines {
         all.put("compare", CompareCommand::new);
         all.put("batch", BatchCommand::new);
         return all;
-    }
-
-    private static LocalDate date(String typed) {
-        try {
-            return LocalDate.parse(typed);
-        } catch (DateTimeParseException noDate) {
-            throw new TypeConversionException("\"" + typed + "\" is not a date; write for example 2027-03-09");
-        }
-    }
-
-    /** One or two lines: a whole help text would push what is wrong off the screen. */
-    private static int misunderstood(Terminal terminal, ParameterException fault) {
-        terminal.say(fault.getMessage());
-        if (fault instanceof UnmatchedArgumentException unknown) {
-            List<String> near = unknown.getSuggestions();
-            if (!near.isEmpty()) {
-                terminal.say("Did you mean: " + String.join(", ", near));
-            }
-        }
-        String command = fault.getCommandLine().getCommandSpec().qualifiedName(" ");
-        terminal.say("All about it: ./" + command + " --help");
-        return ExitCode.USAGE;
     }
 
     private static int failed(Terminal terminal, Exception fault) {

@@ -35,7 +35,7 @@ public final class EarlierIssue {
 
     private static List<Path> plansIn(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".yaml"))
+            return files.filter(file -> file.getFileName().toString().matches("[^.].*\\.yaml"))
                     .filter(Files::isRegularFile)
                     .sorted()
                     .toList();

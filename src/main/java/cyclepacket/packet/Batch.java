@@ -44,10 +44,10 @@ public final class Batch {
         this.workers = workers;
     }
 
-    /** The plans of a folder in the order of their names. */
+    /** The plans of a folder in the order of their names; a hidden file is what some program left, not a plan. */
     public static List<Path> plansIn(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".yaml"))
+            return files.filter(file -> file.getFileName().toString().matches("[^.].*\\.yaml"))
                     .filter(Files::isRegularFile)
                     .sorted()
                     .toList();

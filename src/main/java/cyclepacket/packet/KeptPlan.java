@@ -63,7 +63,8 @@ final class KeptPlan {
         };
     }
 
-    private static Path folder(Path out, String plan, int issue) {
+    /** Where the files of an issue are kept. */
+    static Path folder(Path out, String plan, int issue) {
         return out.resolve(plan).resolve(INPUTS).resolve("issue-" + issue);
     }
 }

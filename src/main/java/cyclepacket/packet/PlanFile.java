@@ -53,7 +53,8 @@ final class PlanFile {
     }
 
     private static void moveIntoPlace(Path real, byte[] after) throws IOException {
-        Path beside = Files.createTempFile(real.getParent(), ".changing-", ".yaml");
+        // No plan by its name: a killed run may leave it, and a print run would take it for a later issue.
+        Path beside = Files.createTempFile(real.getParent(), ".changing-", ".tmp");
         try {
             try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
                 channel.write(ByteBuffer.wrap(after));

@@ -89,12 +89,22 @@ public final class Revising {
         Reckoning old = Reckoning.of(plan, before);
         Plan own = old.planAndIssue().orElseThrow(() -> unread(old));
         Optional<Integer> onDoor = Register.of(out, own.id()).latestFinal().map(RegisterEntry::issue);
-        int issue = Math.max(own.issue(), onDoor.orElse(0)) + 1;
+        onDoor.filter(latest -> latest > own.issue()).ifPresent(latest -> {
+            throw outdated(own, latest, out);
+        });
+        int issue = own.issue() + 1;
         // What was printed but never became final is on no door.
         int replaces = onDoor.orElse(own.issue());
         revise.changes().forEach(change -> change.requireFrom(revise.on()));
         byte[] after = PlanFile.edited(before, text -> edited(text, own, revise, issue, replaces));
         return new Revising(plan, out, before, after, revise, home.resolve("templates"), onDoor);
+    }
+
+    /** What a later issue changed would be lost without a word. */
+    private static Unclear outdated(Plan own, int latest, Path out) {
+        return new Unclear("This plan is issue " + own.issue() + ", and issue " + latest
+                + " was printed as final since. Start from the plan of issue " + latest + "; a copy of it lies in "
+                + KeptPlan.folder(out, own.id(), latest) + ". Nothing was written.");
     }
 
     private static Unclear unread(Reckoning reckoning) {

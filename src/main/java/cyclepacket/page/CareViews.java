@@ -2,6 +2,9 @@ package cyclepacket.page;
 
 import cyclepacket.plan.Medicine;
 import cyclepacket.quantity.TemperatureRange;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,7 +22,7 @@ final class CareViews {
         Map<String, String> thresholds = facts.files().clinic().rules().callThresholds();
         ThresholdWords limits = new ThresholdWords(words);
         return new TroubleView(
-                facts.files().medicines().values().stream().map(this::missed).toList(),
+                missed(),
                 Optional.ofNullable(thresholds.get("weight-gain")).map(limits::plain),
                 Optional.ofNullable(thresholds.get("fever")).map(limits::temperature),
                 facts.files().medicines().values().stream()
@@ -30,11 +33,22 @@ final class CareViews {
                         .anyMatch(medicine -> medicine.device().pen().isPresent()));
     }
 
-    /** The clinic's line word for word; without one, the packet's own, which is to call first. */
-    private TroubleView.Missed missed(Medicine medicine) {
-        String line =
-                facts.files().clinic().rules().missed().getOrDefault(medicine.id(), words.text("trouble.missed.call"));
-        return new TroubleView.Missed(medicine.name(), medicine.doorName(), line);
+    /** The clinic's line word for word, once for all medicines that share it; without one, the packet's own. */
+    private List<TroubleView.Missed> missed() {
+        Map<String, List<String>> lines = new LinkedHashMap<>();
+        for (Medicine medicine : facts.files().medicines().values()) {
+            String line = facts.files()
+                    .clinic()
+                    .rules()
+                    .missed()
+                    .getOrDefault(medicine.id(), words.text("trouble.missed.call"));
+            lines.computeIfAbsent(line, first -> new ArrayList<>())
+                    .add(words.fill(
+                            "trouble.missed.who", Map.of("door", medicine.doorName(), "name", medicine.name())));
+        }
+        return lines.entrySet().stream()
+                .map(line -> new TroubleView.Missed(String.join(", ", line.getValue()), line.getKey()))
+                .toList();
     }
 
     StorageView storage() {

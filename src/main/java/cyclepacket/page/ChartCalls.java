@@ -43,7 +43,7 @@ final class ChartCalls {
 
     private List<String> notes() {
         ChartRules rules = new ChartRules(source, words);
-        return List.of(
+        List<String> notes = new ArrayList<>(List.of(
                 words.text("calls.window." + ChartRules.lower(pen.window())),
                 words.text("calls.fits.not"),
                 words.fill(
@@ -51,7 +51,12 @@ final class ChartCalls {
                         "line",
                         rules.offTable(source.files().clinic().rules())),
                 new ChartTrailRules(source, words, ledger, pen)
-                        .small(new Marks(pen.dial(), source.files().clinic().rules())));
+                        .small(new Marks(pen.dial(), source.files().clinic().rules()))));
+        // A call may change the dose of an evening that waits, and then its row is another one.
+        if (ledger.days().stream().anyMatch(day -> day.evening().state() == Evening.State.PROVISIONAL)) {
+            notes.add(trueWhile());
+        }
+        return notes;
     }
 
     private ChartTable evenings() {

@@ -195,7 +195,7 @@ final class ChartOrders {
                         Integer.toString(boxes),
                         "holds",
                         Integer.toString(item.boxOf().orElseThrow())))
-                .or(item::size)
+                .or(() -> item.size().filter(size -> item.kind() == SupplyItem.Kind.SHARPS_CONTAINER))
                 .orElse(words.text("not-told"));
     }
 

@@ -9,9 +9,11 @@ import java.util.Optional;
  * @param takes what is injected, first part
  * @param called the time, once it was called and read back
  * @param later the parts that are given some hours later; empty until the time was called
+ * @param injections how many there are in all parts
  * @param stops what to stop and after which evening
  */
-public record TriggerView(List<Take> takes, Optional<Called> called, List<Later> later, List<Stop> stops) {
+public record TriggerView(
+        List<Take> takes, Optional<Called> called, List<Later> later, String injections, List<Stop> stops) {
     public TriggerView {
         takes = List.copyOf(takes);
         later = List.copyOf(later);

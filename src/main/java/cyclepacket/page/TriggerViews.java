@@ -33,7 +33,8 @@ final class TriggerViews {
         }
         Optional<TriggerView.Called> called =
                 facts.course().anchors().trigger().filter(Trigger::isCalled).map(this::called);
-        return Optional.of(new TriggerView(takes, called, later(), stops(called.isPresent())));
+        return Optional.of(new TriggerView(
+                takes, called, later(), Integer.toString(facts.exactRows().size()), stops(called.isPresent())));
     }
 
     private static Duration after(Protocol.Row row) {

@@ -22,6 +22,6 @@ public record TroubleView(
         missed = List.copyOf(missed);
     }
 
-    /** What to do when a dose of this medicine was missed or is late. */
-    public record Missed(String medicine, String doorName, String line) {}
+    /** What to do when a dose of these medicines was missed or is late; {@code who} names them all. */
+    public record Missed(String who, String line) {}
 }

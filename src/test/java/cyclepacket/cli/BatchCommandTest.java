@@ -75,6 +75,25 @@ class BatchCommandTest {
         }
     }
 
+    /** What an editor or a killed program left must not retire a plan. */
+    @Test
+    void takesNoHiddenFileForAPlan() throws IOException {
+        Path plans = TypedRun.copyOfPlans(folder);
+        Files.writeString(
+                plans.resolve(".changing-1.yaml"),
+                Files.readString(plans.resolve("SM-04417-issue-3.yaml")).replace("issue: 3", "issue: 4"));
+        TypedRun run = batch(plans);
+        assertTrue(run.out().contains("3 plans in the folder: 1 printed, 2 listed"), run.out());
+        assertTrue(run.err().contains("3 of 3  printed  SM-04417, issue 3"), run.err());
+    }
+
+    @Test
+    void saysThatAFileIsNoFolder() throws IOException {
+        TypedRun run = batch(TypedRun.copyOfPlans(folder).resolve("SM-04417.yaml"));
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains("is no folder"), run.err());
+    }
+
     @Test
     void leavesOutWhoHasNoVisitThatDay() throws IOException {
         Path plans = TypedRun.copyOfPlans(folder);

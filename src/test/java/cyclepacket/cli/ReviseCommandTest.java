@@ -204,6 +204,37 @@ class ReviseCommandTest {
         assertTrue(page.contains("STOP. Take no more injections."), page);
         assertTrue(page.contains("REPLACES all other pages"), page);
         assertTrue(page.contains("until Tuesday 23 March"), page);
+        assertTrue(page.contains("+1 207 555 0177") && page.contains("+1 207 555 0142"), "both numbers: " + page);
+    }
+
+    /** Text of 18 points needs both sides of the sheet; what to stop and when to call emergency stand on the first. */
+    @Test
+    void keepsTheStopPageOnOneSheetInLargePrint() throws IOException {
+        livesToTheFirstScan();
+        Files.writeString(
+                plan,
+                Files.readString(plan)
+                        .replace("text-size: standard", "text-size: large")
+                        .replace("paper: letter", "paper: A4"));
+        revise("ORD-2", "2027-03-09", "--cancel", "2027-03-09", "--yes");
+        TypedRun packet = TypedRun.of("packet", plan.toString(), "--out", out.toString());
+        assertEquals(0, packet.exit(), packet.err());
+        List<String> pages = Typesetter.pageTexts(Files.readAllBytes(out.resolve("SM-04417/issue-2/packet.pdf")));
+        assertEquals(2, pages.size());
+        assertTrue(pages.get(0).contains("You think of hurting yourself."), pages.get(0));
+        assertTrue(pages.get(1).contains("Call us within the hour"), pages.get(1));
+    }
+
+    /** What issue 3 changed would be lost without a word. */
+    @Test
+    void refusesAPlanThatALaterIssueHasOvertaken() throws IOException {
+        TypedRun.of("packet", plans.resolve("SM-04417-issue-3.yaml").toString(), "--out", out.toString());
+        plan = plans.resolve("SM-04417-issue-2.yaml");
+        String before = Files.readString(plan);
+        TypedRun run = revise("ORD-2", "2027-03-09", "--hour", "evening=21:00@2027-03-09", "--yes");
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains("This plan is issue 2, and issue 3 was printed as final since."), run.err());
+        assertEquals(before, Files.readString(plan));
     }
 
     /** Nothing that was planned stands in the way of a stop, not even a trigger that was told. */

@@ -8,6 +8,7 @@ import cyclepacket.course.Course;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.RecordLine.Given;
+import cyclepacket.quantity.Dose;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -165,6 +166,23 @@ class WorkedNumbersTest {
         assertEquals(
                 List.of(RecordDoubt.Kind.NO_END_WRITTEN),
                 ledger(sketch).doubts().stream().map(RecordDoubt::kind).toList());
+    }
+
+    /** 187.5 is no setting of steps of 25; 200 and 175 in turn are 1,875 in ten evenings, and never more than 12.5 ahead. */
+    @Test
+    void givesAnOffStepDoseByTurns() {
+        PlanSketch sketch = new PlanSketch().size("900", "900", "900").home("900", "900", "900");
+        sketch.days = 10;
+        for (int night = 1; night <= 10; night++) {
+            sketch.dose(night, night % 2 == 1 ? "200" : "175");
+        }
+        List<Draw> draws = ledger(sketch).draws();
+        assertEquals(PlanSketch.units("1875"), draws.get(9).after());
+        for (int night = 1; night <= 10; night++) {
+            Dose even = PlanSketch.units("187.5").times(night);
+            Dose after = draws.get(night - 1).after();
+            assertEquals(night % 2 == 1 ? even.plus(PlanSketch.units("12.5")) : even, after);
+        }
     }
 
     @Test

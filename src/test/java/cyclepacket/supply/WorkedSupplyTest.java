@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.plan.HouseRules;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Map;
@@ -23,6 +24,16 @@ class WorkedSupplyTest {
         sketch.plan.days = 10;
         sketch.plan.dose(1, "275").home("900", "900", "900", "900");
         assertEquals(15, sketch.line().needles());
+    }
+
+    /** Nine evenings of 525, each in two settings: 18, five new cartridges within 4,725 units, and two spares. */
+    @Test
+    void countsTheNeedlesOfNineDividedEvenings() {
+        SupplySketch sketch = new SupplySketch().unpriced("900");
+        sketch.plan.days = 9;
+        sketch.plan.split = HouseRules.SplitDose.FULL_DIAL_FIRST;
+        sketch.plan.dose(1, "525").home("900", "900", "900", "900", "900", "900");
+        assertEquals(25, sketch.line().needles());
     }
 
     /** The same number when the cartridges are still to be bought. */

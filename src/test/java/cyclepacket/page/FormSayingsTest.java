@@ -1,0 +1,134 @@
+package cyclepacket.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.LaidOut;
+import cyclepacket.course.Course;
+import cyclepacket.ledger.CycleLedger;
+import cyclepacket.plan.PlanFiles;
+import cyclepacket.supply.SupplyPlan;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Sentences of the other forms that could hurt if they were wrong. */
+class FormSayingsTest {
+    private static final PageWriter WRITER = new PageWriter(DemoPlan.TEMPLATES);
+
+    private static String packet(LaidOut plan) throws Exception {
+        PlanFiles files = plan.files();
+        Course course = Course.of(files);
+        CycleLedger ledger = CycleLedger.of(files, course);
+        PacketFacts facts = new PacketFacts(
+                files, course, ledger, SupplyPlan.of(files, ledger), "ABCD-EFGH-JKM", false, Optional.empty());
+        return WRITER.packet(facts);
+    }
+
+    private static String text(LaidOut plan) throws Exception {
+        return PageText.of(packet(plan)).text().replace('\u00a0', ' ');
+    }
+
+    private static String part(LaidOut plan, String id) throws Exception {
+        return PageText.of(packet(plan)).all("div").stream()
+                .filter(div -> div.getAttribute("id").equals(id))
+                .map(PageText::text)
+                .collect(Collectors.joining(" "))
+                .replace('\u00a0', ' ');
+    }
+
+    private static LaidOut demo(String plan) throws IOException {
+        return LaidOut.demo(plan);
+    }
+
+    /** After the first of two parts nobody may read that nothing more is injected. */
+    @Test
+    void saysNoMoreInjectionsAfterTheLastPartAlone() throws Exception {
+        String door = part(demo("EF-07318-issue-2"), "door");
+        String end = "No more injections after this";
+        assertEquals(door.indexOf(end), door.lastIndexOf(end), door);
+        assertTrue(door.indexOf(end) > door.indexOf("Thursday 13 May At exactly"), door);
+        assertTrue(part(demo("EF-07318-issue-2"), "trigger").contains("Your trigger: 2 injections, exact times"));
+        assertTrue(part(demo("EF-07318"), "trigger").contains("Your trigger: 2 injections, exact times"));
+    }
+
+    /** The clinic's 12.5 are units; a pen in micrograms has its own number. */
+    @Test
+    void keepsTheSmallRemainderInItsUnit() throws Exception {
+        String text = text(demo("EF-07318"));
+        assertTrue(text.contains("The number is less than 1 microgram?"), text);
+        assertFalse(text.contains("12.5"), text);
+        assertFalse(text.matches("(?s).*[0-9] units?\\b.*"), text);
+    }
+
+    /** A pen that is thrown away whole has no cartridge that could be given whole. */
+    @Test
+    void speaksOfNoCartridgeWhereThereIsNone() throws Exception {
+        for (String plan : new String[] {"EF-07318", "EF-07318-issue-2"}) {
+            String text = text(demo(plan)).toLowerCase(java.util.Locale.ROOT);
+            assertFalse(text.contains("cartridge"), text);
+            assertTrue(text.contains("never inject the whole pen"), text);
+        }
+        assertTrue(text(demo("DA-05120")).contains("New-cartridge card"));
+    }
+
+    @Test
+    void countsTabletsAndPatchesForThePatient() throws Exception {
+        String door = part(demo("FT-08440-issue-2"), "door");
+        assertTrue(door.contains("3 mg 1 and a half tablets"), door);
+        assertTrue(door.contains("0.2 mg 2 patches"), door);
+        String days = part(demo("FT-08440-issue-2"), "days");
+        assertTrue(days.contains("estradiol (tablet) (1 and a half tablets each)"), days);
+        assertTrue(days.contains("estradiol (patch) (2 patches)"), days);
+    }
+
+    /** Twice a day 40 micrograms are twice the 20 mark and never once the 40 mark. */
+    @Test
+    void marksEachHalfOfADayByItself() throws Exception {
+        LaidOut plan = LaidOut.plan("microdose-flare", FormPackets.ANCHORS.get("microdose-flare"));
+        assertTrue(text(plan).contains("to the 20 mark each"), text(plan));
+        assertFalse(text(plan).contains("40 mark"), text(plan));
+    }
+
+    /** What goes on until the patient is told to stop is never held back because a call is late. */
+    @Test
+    void neverLetsAStopRuleWaitForACall() throws Exception {
+        String door = text(demo("LS-09102"));
+        assertFalse(door.contains("before we call"), door);
+        assertTrue(door.contains("Do not stop on your own. We tell you when."), door);
+    }
+
+    @Test
+    void leavesRoomForVialsAndMarkOnAnEveningThatWaits() throws Exception {
+        String door = part(demo("LM-06233-issue-2"), "door-2");
+        assertTrue(door.replaceAll(" +", " ").contains("units vials, mark"), door);
+    }
+
+    @Test
+    void keepsRoomTemperatureOutOfTheRefrigerator() throws Exception {
+        String keeping = part(demo("FT-08440"), "keeping");
+        assertTrue(keeping.contains("In a room, 68 to 77 °F (20 to 25 °C). Not in the refrigerator."), keeping);
+    }
+
+    @Test
+    void saysHowManyLiquidsAreLeftOver() throws Exception {
+        String page = part(demo("LM-06233-issue-2"), "how-menotropin-vial");
+        assertTrue(page.contains("26 liquids are left over."), page);
+    }
+
+    /** Two medicines in one syringe only where the clinic file says so. */
+    @Test
+    void sharesASyringeOnlyWhereTheClinicSaysSo() throws Exception {
+        assertTrue(
+                part(demo("LM-06233-issue-2"), "how-menotropin-vial").contains("Draw nothing else into this syringe."));
+        LaidOut shared = demo("LM-06233-issue-2")
+                .with(
+                        "clinic.yaml",
+                        "house-rules:\n",
+                        "house-rules:\n  one-syringe: [[menotropin-vial, leuprolide-vial]]\n");
+        assertTrue(part(shared, "how-menotropin-vial")
+                .contains("You may draw this and your small vial into one syringe."));
+    }
+}

@@ -1,0 +1,64 @@
+package cyclepacket.supply;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.LaidOut;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What lies on the table besides vials, counted by hand; two spares of each needle and syringe. */
+class VialItemsTest {
+    private static List<String> items(LaidOut plan) throws IOException {
+        return SupplyPlan.of(plan.files(), plan.ledger()).items().stream()
+                .map(item -> item.count() + " " + item.kind().word()
+                        + item.needle()
+                                .map(needle -> " " + needle.gauge() + " G")
+                                .or(() -> item.size().map(size -> " " + size))
+                                .orElse(""))
+                .collect(Collectors.toList());
+    }
+
+    /**
+     * Sixteen mornings with the small vial, thirteen evenings with powder vials, one ready syringe whose day is not
+     * called. Swabs: two for each of 30 injections, and one for each of the 39 vials that are mixed.
+     */
+    @Test
+    void countsNeedlesAndSyringesOfALongCycle() throws IOException {
+        assertEquals(
+                List.of(
+                        "18 empty syringe 0.5 mL syringe with 50 marks",
+                        "18 injection needle 29 G",
+                        "15 empty syringe 1 mL syringe",
+                        "15 mixing needle 21 G",
+                        "15 injection needle 27 G",
+                        "99 alcohol swab",
+                        "1 sharps container"),
+                items(LaidOut.demo("LM-06233-issue-2")));
+    }
+
+    /** Oil takes a needle to draw up and another to inject; tablets and patches take nothing. */
+    @Test
+    void countsTwoNeedlesForOil() throws IOException {
+        assertEquals(
+                List.of(
+                        "12 empty syringe 3 mL syringe",
+                        "12 drawing needle 18 G",
+                        "12 injection needle 22 G",
+                        "20 alcohol swab",
+                        "1 sharps container"),
+                items(LaidOut.demo("FT-08440-issue-2")));
+    }
+
+    /** Thirteen doses of 135, 180 and 90 of a powder that is kept are 1,620 units: four vials of 450, each mixed once. */
+    @Test
+    void mixesAKeptVialOnce() throws IOException {
+        String steps = "doses:\n  fsh-kept-vial:\n    - {from: S1, amount: 135, order: ORD-1}\n"
+                + "    - {from: S5, amount: 180, order: ORD-1}\n    - {from: S8, amount: 90, order: ORD-1}\n";
+        List<String> items = items(LaidOut.plan("antagonist-step", "{S1: 2027-03-03}", steps));
+        assertTrue(items.contains("6 mixing needle 21 G"), items.toString());
+        assertTrue(items.contains("15 injection needle 29 G"), items.toString());
+    }
+}
