@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.LaidOut;
 import cyclepacket.finding.Checked;
+import cyclepacket.pdf.Conformity;
 import cyclepacket.pdf.DocumentFacts;
 import cyclepacket.pdf.PageFoot;
 import cyclepacket.pdf.Sheet;
@@ -18,6 +19,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Large print of every form and protocol, and the checks of pages themselves. */
 class LargeFormsTest {
@@ -30,11 +32,21 @@ class LargeFormsTest {
     @ParameterizedTest
     @MethodSource("names")
     void printsPagesThatAreFullAndClear(String name) throws IOException {
+        TidyPages.check(name, large(name), Plan.TextSize.LARGE);
+    }
+
+    /** A stacked door, two exact times on a sheet of their own, and drawings of vials. */
+    @ParameterizedTest
+    @ValueSource(strings = {"FT-08440-issue-2", "EF-07318-issue-2", "DA-05120"})
+    void keepsThePublishedRulesForPdf(String name) throws IOException {
+        Conformity.assertConforms(large(name));
+    }
+
+    private static byte[] large(String name) throws IOException {
         LaidOut laid = FormPackets.laidOut(name);
         String file = "patients/" + laid.path().getFileName();
         PacketFacts facts = FormPackets.facts(laid.with(file, "text-size: standard", "text-size: large"));
-        String xhtml = WRITER.packet(new PacketViews(facts, Wording.load(DemoPlan.TEMPLATES, "en")).view());
-        TidyPages.check(name, print(xhtml), Plan.TextSize.LARGE);
+        return print(WRITER.packet(new PacketViews(facts, Wording.load(DemoPlan.TEMPLATES, "en")).view()));
     }
 
     private static byte[] print(String xhtml) throws IOException {
