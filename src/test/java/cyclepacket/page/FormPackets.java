@@ -47,7 +47,15 @@ final class FormPackets {
 
     static PacketFacts facts(String name) {
         try {
-            PlanFiles files = laidOut(name).files();
+            return facts(laidOut(name));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    static PacketFacts facts(LaidOut laid) {
+        try {
+            PlanFiles files = laid.files();
             Course course = Course.of(files);
             CycleLedger ledger = CycleLedger.of(files, course);
             return new PacketFacts(

@@ -11,18 +11,13 @@ import cyclepacket.pdf.Sheet;
 import cyclepacket.pdf.Typesetter;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.Plan;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,8 +25,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The packet as it comes off the printer: sizes, fullness of pages, and the published rules for PDF. */
 class PacketPrintTest {
     private static final List<Attachment> NONE = List.of();
-    private static final int DPI = 36;
-    private static final int FOOTER_POINTS = 66;
 
     static Stream<DemoPlan> prints() {
         List<DemoPlan> prints = new ArrayList<>();
@@ -60,98 +53,47 @@ class PacketPrintTest {
         return pdf.value().orElseThrow();
     }
 
-    /** Text of one page with its place. */
-    private static final class Marks extends PDFTextStripper {
-        private double smallest = Double.MAX_VALUE;
-        private String text = "";
-
-        static List<Marks> of(PDDocument document) throws IOException {
-            List<Marks> pages = new ArrayList<>();
-            for (int page = 1; page <= document.getNumberOfPages(); page++) {
-                Marks marks = new Marks();
-                marks.setStartPage(page);
-                marks.setEndPage(page);
-                marks.text = marks.getText(document);
-                pages.add(marks);
-            }
-            return pages;
-        }
-
-        @Override
-        protected void writeString(String line, List<TextPosition> positions) throws IOException {
-            for (TextPosition position : positions) {
-                if (!position.getUnicode().isBlank()) {
-                    smallest = Math.min(smallest, position.getFontSizeInPt());
-                }
-            }
-            super.writeString(line, positions);
-        }
-    }
-
-    /**
-     * Clear print: 12 point at least (UKAAF G003, 2019). At standard size no page ends in its first third; large print is
-     * not held to it yet.
-     */
     @ParameterizedTest
     @MethodSource("prints")
-    void fillsItsPagesWithTextThatIsLargeEnough(DemoPlan plan) throws IOException {
-        try (PDDocument document = Loader.loadPDF(print(plan))) {
-            PDFRenderer renderer = new PDFRenderer(document);
-            List<Marks> pages = Marks.of(document);
-            for (int index = 0; index < pages.size(); index++) {
-                Marks page = pages.get(index);
-                assertTrue(page.smallest >= 11.99, page.smallest + " pt: " + page.text);
-                double lowest = lowestMark(renderer.renderImageWithDPI(index, DPI, ImageType.GRAY));
-                double least = plan.textSize == Plan.TextSize.LARGE ? 0 : 1.0 / 3;
-                assertTrue(lowest > least, name(plan) + " ends at " + lowest + ": " + page.text);
-            }
-        }
+    void printsPagesThatAreFullAndClear(DemoPlan plan) throws IOException {
+        TidyPages.check(name(plan), print(plan), plan.textSize);
     }
 
     private static String name(DemoPlan plan) {
         return "issue " + plan.issue + ", " + plan.paper + ", " + plan.textSize;
     }
 
-    /** How far down the page the lowest mark above the footer is, as a part of the page's height. */
-    private static double lowestMark(BufferedImage page) {
-        int footer = page.getHeight() - FOOTER_POINTS * DPI / 72;
-        for (int row = footer - 1; row > 0; row--) {
-            for (int column = 0; column < page.getWidth(); column++) {
-                if (page.getRaster().getSample(column, row, 0) < 200) {
-                    return (double) row / page.getHeight();
-                }
-            }
+    /** A page for the door is one page; in large print it is as many as it says of itself. */
+    @ParameterizedTest
+    @MethodSource("prints")
+    void printsAsManyDoorPagesAsItSays(DemoPlan plan) throws IOException {
+        List<String> doors = TidyPages.texts(print(plan)).stream()
+                .filter(page -> page.contains("WH, issue"))
+                .toList();
+        for (String door : doors) {
+            Matcher of = Pattern.compile("Door page (\\d+) of (\\d+)").matcher(door);
+            int said = of.find() ? Integer.parseInt(of.group(2)) : 1;
+            assertEquals(said, doors.size(), name(plan) + ": " + door);
         }
-        return 0;
+        assertTrue(plan.textSize == Plan.TextSize.LARGE || doors.size() == 1, name(plan));
     }
 
-    /** A page for the door: one page, unless large print needs more. */
-    @Test
-    void fitsTheDoorOnOnePage() throws IOException {
-        for (Plan.Paper paper : Plan.Paper.values()) {
-            DemoPlan plan = new DemoPlan(1);
-            plan.paper = paper;
-            try (PDDocument document = Loader.loadPDF(print(plan))) {
-                long doors = Marks.of(document).stream()
-                        .filter(page -> page.text.contains("WH, issue"))
-                        .count();
-                assertEquals(1, doors);
-            }
-        }
-    }
-
-    /** A card that is read at night must not run over the leaf: one page, or in large print two or three that break between stages. */
+    /**
+     * A card that is read at night must not run over the leaf: one page, or in large print three that break between
+     * stages; every number of a stage then stands with its last word.
+     */
     @ParameterizedTest
     @MethodSource("cards")
     void keepsTheCardOnItsPage(DemoPlan plan) throws IOException {
-        try (PDDocument document = Loader.loadPDF(print(plan))) {
-            List<String> pages =
-                    Marks.of(document).stream().map(page -> page.text).toList();
-            int first = indexOf(pages, "Turn to side 2.");
-            int second = indexOf(pages, "Have this page with you when you call.");
-            boolean isLarge = plan.textSize == Plan.TextSize.LARGE;
-            assertTrue(isLarge || second - first == 1, name(plan) + pages.subList(first, second));
-        }
+        byte[] pdf = print(plan);
+        TidyPages.check(name(plan), pdf, plan.textSize);
+        List<String> pages = TidyPages.texts(pdf);
+        int first = indexOf(pages, "Turn to side 2.");
+        int second = indexOf(pages, "New-cartridge card, side 2");
+        List<String> leaves = pages.subList(first, second);
+        int most = plan.textSize == Plan.TextSize.LARGE ? 3 : 1;
+        assertEquals(most, leaves.size(), name(plan) + leaves);
+        leaves.forEach(leaf -> assertTrue(leaf.contains("New-cartridge card"), leaf));
     }
 
     private static int indexOf(List<String> pages, String words) {

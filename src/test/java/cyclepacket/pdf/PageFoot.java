@@ -1,0 +1,99 @@
+package cyclepacket.pdf;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
+import org.apache.pdfbox.text.TextPosition;
+
+/** Headings and heads of tables that stand alone at a page's foot, found by the tags of the document. */
+public final class PageFoot {
+    private static final Set<String> HEADS = Set.of("H1", "H2", "H3", "H4", "THead");
+
+    /** Marks of headings and of heads of tables, by the dictionary of their page. */
+    private final Map<COSDictionary, Set<Integer>> heads = new HashMap<>();
+
+    private PageFoot() {}
+
+    /** Pages, from 1, whose lowest text is a heading or the head of a table, with that text. */
+    public static List<String> lonelyHeads(PDDocument document) throws IOException {
+        PageFoot foot = new PageFoot();
+        foot.walk(document.getDocumentCatalog().getStructureTreeRoot(), false);
+        List<String> lonely = new ArrayList<>();
+        for (int index = 0; index < document.getNumberOfPages(); index++) {
+            PDPage page = document.getPage(index);
+            Map<Integer, Lowest> marks = lowestByMark(page);
+            Set<Integer> own = foot.heads.getOrDefault(page.getCOSObject(), Set.of());
+            marks.entrySet().stream()
+                    .max(Map.Entry.comparingByValue())
+                    .filter(lowest -> own.contains(lowest.getKey()))
+                    .map(lowest -> "page " + (document.getPages().indexOf(page) + 1) + ": " + lowest.getValue().text)
+                    .ifPresent(lonely::add);
+        }
+        return lonely;
+    }
+
+    private void walk(PDStructureNode node, boolean inHead) {
+        boolean head =
+                inHead || node instanceof PDStructureElement element && HEADS.contains(element.getStructureType());
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureNode child) {
+                walk(child, head);
+            } else if (head && kid instanceof PDMarkedContentReference reference) {
+                note(reference.getPage(), reference.getMCID());
+            } else if (head && kid instanceof Integer mark) {
+                note(((PDStructureElement) node).getPage(), mark);
+            }
+        }
+    }
+
+    private void note(PDPage page, int mark) {
+        heads.computeIfAbsent(page.getCOSObject(), any -> new HashSet<>()).add(mark);
+    }
+
+    private static Map<Integer, Lowest> lowestByMark(PDPage page) throws IOException {
+        PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+        extractor.processPage(page);
+        Map<Integer, Lowest> marks = new HashMap<>();
+        extractor.getMarkedContents().forEach(content -> gather(content, marks));
+        return marks;
+    }
+
+    private static void gather(PDMarkedContent content, Map<Integer, Lowest> marks) {
+        StringBuilder text = new StringBuilder();
+        double down = 0;
+        for (Object part : content.getContents()) {
+            if (part instanceof TextPosition letter) {
+                text.append(letter.getUnicode());
+                down = Math.max(down, letter.getYDirAdj());
+            } else if (part instanceof PDMarkedContent inner) {
+                gather(inner, marks);
+            }
+        }
+        if (content.getMCID() >= 0 && down > 0) {
+            marks.merge(content.getMCID(), new Lowest(down, text.toString()), Lowest::lower);
+        }
+    }
+
+    private record Lowest(double down, String text) implements Comparable<Lowest> {
+        Lowest lower(Lowest other) {
+            return down >= other.down ? this : other;
+        }
+
+        @Override
+        public int compareTo(Lowest other) {
+            return Double.compare(down, other.down);
+        }
+    }
+}
