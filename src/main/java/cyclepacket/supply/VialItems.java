@@ -13,6 +13,7 @@ import cyclepacket.plan.MixedVial;
 import cyclepacket.plan.OilVial;
 import cyclepacket.plan.Syringe;
 import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.Volume;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,7 +53,7 @@ final class VialItems {
                     + undated;
         } else if (device instanceof KeptVial kept) {
             count(kept.syringe(), injections);
-            count(SupplyItem.Kind.MIXING_NEEDLE, kept.mixNeedle(), vials(medicine, doses, undated));
+            count(SupplyItem.Kind.MIXING_NEEDLE, kept.mixNeedle(), vials(kept, medicine, doses, undated));
             count(SupplyItem.Kind.INJECTION_NEEDLE, kept.giveNeedle(), injections);
         } else if (device instanceof OilVial oil) {
             count(oil.syringe(), injections);
@@ -67,10 +68,24 @@ final class VialItems {
         }
     }
 
-    /** One for each vial that is mixed; a dose without a day counts as a vial of its own. */
-    private static int vials(Medicine medicine, List<Dose> doses, int undated) {
-        Dose drawn = doses.stream().reduce(Dose.zero(medicine.unit()), Dose::plus);
-        return (drawn.isZero() ? 0 : Measuring.vials(medicine, drawn)) + undated;
+    /** One for each vial that is mixed, dose after dose, with what is lost each time; a dose without a day has its own. */
+    private static int vials(KeptVial kept, Medicine medicine, List<Dose> doses, int undated) {
+        Volume step = Volume.ofMicrolitres(1);
+        long holds = kept.strength().wholeSteps(medicine.sizes().get(0).label(), step);
+        long left = 0;
+        int vials = undated;
+        for (Dose dose : doses) {
+            boolean isExact = kept.strength().volumeOf(dose).isPresent();
+            long needs = kept.strength().wholeSteps(dose, step)
+                    + (isExact ? 0 : 1)
+                    + kept.syringe().loses().microlitres();
+            if (!dose.isZero() && left < needs) {
+                vials++;
+                left = holds;
+            }
+            left -= dose.isZero() ? 0 : needs;
+        }
+        return vials;
     }
 
     private void count(Syringe syringe, int count) {

@@ -52,13 +52,35 @@ class VialItemsTest {
                 items(LaidOut.demo("FT-08440-issue-2")));
     }
 
-    /** Thirteen doses of 135, 180 and 90 of a powder that is kept are 1,620 units: four vials of 450, each mixed once. */
+    /**
+     * Thirteen doses of 135, 180 and 90 (0.6, 0.8 and 0.4 mL) of a powder that is kept, 2 mL in a vial of 450 and 0.02 mL
+     * lost each time. Three times 0.62; then 0.62 and 0.82; then twice 0.82; then four times 0.42; then twice: five vials.
+     */
     @Test
     void mixesAKeptVialOnce() throws IOException {
         String steps = "doses:\n  fsh-kept-vial:\n    - {from: S1, amount: 135, order: ORD-1}\n"
                 + "    - {from: S5, amount: 180, order: ORD-1}\n    - {from: S8, amount: 90, order: ORD-1}\n";
         List<String> items = items(LaidOut.plan("antagonist-step", "{S1: 2027-03-03}", steps));
-        assertTrue(items.contains("6 mixing needle 21 G"), items.toString());
+        assertTrue(items.contains("7 mixing needle 21 G"), items.toString());
         assertTrue(items.contains("15 injection needle 29 G"), items.toString());
+    }
+
+    /** The same course with five vials at home: the next one is mixed on the 4th, 6th, 8th and 12th evening. */
+    @Test
+    void endsKeptVialsWhereTheNextDoseNoLongerComesOut() throws IOException {
+        String steps = "doses:\n  fsh-kept-vial:\n    - {from: S1, amount: 135, order: ORD-1}\n"
+                + "    - {from: S5, amount: 180, order: ORD-1}\n    - {from: S8, amount: 90, order: ORD-1}\n"
+                + "on-hand:\n  fsh-kept-vial: [{size: 450, count: 5, expires: 2028-01-31}]\n";
+        assertEquals(
+                List.of("2027-03-06 1", "2027-03-08 2", "2027-03-10 3", "2027-03-14 4"),
+                LaidOut.plan("antagonist-step", "{S1: 2027-03-03}", steps)
+                        .ledger()
+                        .of("fsh-kept-vial")
+                        .orElseThrow()
+                        .days()
+                        .stream()
+                        .flatMap(day -> day.changes().stream()
+                                .map(change -> day.evening().date() + " " + change.leaving()))
+                        .collect(Collectors.toList()));
     }
 }
