@@ -66,6 +66,16 @@ class FormSayingsTest {
         assertFalse(supply.contains("syringes of 75 units"), supply);
     }
 
+    /** What a syringe's own file says of its bubble and of light is what the patient reads. */
+    @Test
+    void saysOfBubbleAndLightWhatTheMedicineFileSays() throws Exception {
+        LaidOut plan = demo("SM-04417")
+                .with("medicines/trigger-syringe.yaml", "hold: 5 s", "hold: 5 s\nbubble: leave\nlight: keep-dark");
+        String text = text(plan);
+        assertTrue(text.contains("Do not push out the air bubble."), text);
+        assertTrue(text.contains("Keep it in its box until you use it. Light harms it."), text);
+    }
+
     /** The clinic's 12.5 are units; a pen in micrograms has its own number. */
     @Test
     void keepsTheSmallRemainderInItsUnit() throws Exception {
