@@ -10,6 +10,7 @@ import cyclepacket.plan.Device.CartridgePen;
 import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.Medicine;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Compares two issues as a patient reads them: medicine, amount, time, new-cartridge evening and the numbers it may show. */
 final class ChangedViews {
@@ -118,10 +121,22 @@ final class ChangedViews {
      * trigger, wait. A planned trigger must not read as an end to somebody who has more evenings to give.
      */
     private ChangedView.Line absent(PacketFacts facts, LocalDate date, String medicine, String name) {
+        if (facts.goesOn(medicine) && isPastItsList(facts, date, medicine)) {
+            return new ChangedView.Line(name, words.text("changed.beyond"), List.of());
+        }
         boolean goesOn = facts.notFinished().filter(day -> !date.isBefore(day)).isPresent()
                 && facts.daily().stream()
                         .anyMatch(ledger -> ledger.medicine().id().equals(medicine));
         return new ChangedView.Line(name, words.text(goesOn ? "changed.wait" : "changed.nothing"), List.of());
+    }
+
+    private static boolean isPastItsList(PacketFacts facts, LocalDate date, String medicine) {
+        return facts.ledger().of(medicine).stream()
+                .flatMap(ledger -> ledger.days().stream())
+                .map(day -> day.evening().date())
+                .max(LocalDate::compareTo)
+                .filter(date::isAfter)
+                .isPresent();
     }
 
     /** One issue as it reads, by day and medicine. */
@@ -181,12 +196,24 @@ final class ChangedViews {
             List<String> amounts = Boxes.of(evening, medicine, words).stream()
                     .flatMap(box -> box.text().stream())
                     .toList();
+            List<LocalTime> times = facts.timesOn(medicine, evening.date());
+            if (times.size() > 1 && times.size() == amounts.size()) {
+                // Two amounts at the first hour would be a double dose.
+                return IntStream.range(0, times.size())
+                        .mapToObj(each -> take(amounts.get(each), times.get(each)))
+                        .collect(Collectors.joining(" "));
+            }
             String amount = String.join(" " + words.text("then") + " ", amounts);
             return evening.at()
                     .map(ZonedDateTime::toLocalTime)
-                    .map(words.clock()::time)
-                    .map(time -> words.fill("changed.take", Map.of("amount", amount, "time", time)))
+                    .map(time -> take(amount, time))
                     .orElse(amount);
+        }
+
+        private String take(String amount, LocalTime time) {
+            return words.fill(
+                    "changed.take",
+                    Map.of("amount", amount, "time", words.clock().time(time)));
         }
 
         private List<String> notes(MedicineLedger ledger, LedgerDay day) {

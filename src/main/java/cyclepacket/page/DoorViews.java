@@ -60,10 +60,7 @@ final class DoorViews {
     /** The last day listed, where something on the page is only stopped when the patient is told to. */
     private Optional<DayName> goesOn(List<MedicineLedger> columns, TreeSet<LocalDate> dates) {
         boolean isToldToStop = columns.stream()
-                .anyMatch(medicine -> facts.files().protocol().rows().stream()
-                        .anyMatch(
-                                row -> row.medicine().equals(medicine.medicine().id())
-                                        && row.pattern().stopRule().isPresent()));
+                .anyMatch(medicine -> facts.goesOn(medicine.medicine().id()));
         return Optional.of(dates)
                 .filter(days -> isToldToStop && !days.isEmpty())
                 .map(TreeSet::last)

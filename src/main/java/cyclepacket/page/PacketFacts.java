@@ -97,6 +97,13 @@ public record PacketFacts(
         return files.protocol().rows().stream().filter(Protocol.Row::isTrigger).toList();
     }
 
+    /** Whether the patient is told when to stop it, so that the last day listed is not its end. */
+    boolean goesOn(String medicine) {
+        return files.protocol().rows().stream()
+                .anyMatch(row -> row.medicine().equals(medicine)
+                        && row.pattern().stopRule().isPresent());
+    }
+
     /** Whether a row of this medicine waits for the day that is told on the phone. */
     boolean waits(Medicine medicine) {
         return waiting().contains(medicine);

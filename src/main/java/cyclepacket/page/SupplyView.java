@@ -30,8 +30,9 @@ public record SupplyView(
      * One medicine.
      *
      * @param atHome what is at home, for example {@code box 1 (600 units)}
-     * @param kind {@code exact} for the parts of the trigger, {@code stays} when this counts on an amount that waits for a
-     *     call, else {@code sure}
+     * @param kind {@code exact} for the parts of the trigger, {@code waits} while none of its days is known, {@code goes-on}
+     *     when it goes on past the last day listed, {@code stays} when this counts on an amount that waits for a call, else
+     *     {@code sure}
      * @param lastsAll true when nothing runs short
      * @param surelyUntil the last day that is covered for sure; empty when not even the first is
      * @param callBy until when to call the pharmacy; empty when nothing runs short

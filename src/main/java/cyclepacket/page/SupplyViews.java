@@ -56,6 +56,12 @@ final class SupplyViews {
         if (facts.isExact(line.medicine())) {
             return "exact";
         }
+        if (ledger.days().isEmpty() && line.needed().isZero()) {
+            return "waits";
+        }
+        if (!line.isShort() && facts.goesOn(line.medicine().id())) {
+            return "goes-on";
+        }
         boolean isDialled = line.medicine().device().readySyringe().isEmpty()
                 && line.medicine().device().taken().isEmpty();
         boolean waits = facts.supply().longestUntil().isPresent()

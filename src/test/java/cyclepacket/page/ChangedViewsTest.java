@@ -40,4 +40,37 @@ class ChangedViewsTest {
         assertEquals("10 March to 11 March", rows.get(1).span().orElseThrow().replace('\u00a0', ' '));
         assertEquals(2, rows.get(1).after().size());
     }
+
+    /** Two tablets a day at 8 and 20 hours: read as two at the first hour they would be a double dose. */
+    @Test
+    void givesEachAmountOfADayItsOwnHour() {
+        ChangedView.Line tablet = transfer("FT-08440", "FT-08440-issue-2", "24 June").stream()
+                .filter(line -> line.medicine().equals("estradiol (tablet)"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                "3 mg at 8:00 a.m. (08:00). 3 mg at 8:00 p.m. (20:00).",
+                tablet.text().replace('\u00a0', ' '));
+    }
+
+    /** The other way round the new list ends first: what goes on until a call must not read as nothing. */
+    @Test
+    void neverReadsTheEndOfAListAsTheEndOfWhatGoesOn() {
+        List<ChangedView.Line> lines = transfer("FT-08440-issue-2", "FT-08440", "24 June");
+        assertTrue(
+                lines.stream()
+                        .anyMatch(line -> line.medicine().equals("estradiol (tablet)")
+                                && line.text().equals("Not listed yet. Do not stop before we tell you.")),
+                lines::toString);
+    }
+
+    private static List<ChangedView.Line> transfer(String before, String after, String date) {
+        PacketFacts now = FormPackets.facts(after);
+        return new ChangedViews(now, Words.of(Wording.load(DemoPlan.TEMPLATES, "en")))
+                .rows(FormPackets.facts(before), now.today()).stream()
+                        .filter(row -> row.day().date().replace('\u00a0', ' ').equals(date))
+                        .findFirst()
+                        .orElseThrow()
+                        .after();
+    }
 }

@@ -76,6 +76,30 @@ class FormSayingsTest {
         assertTrue(text.contains("Keep it in its box until you use it. Light harms it."), text);
     }
 
+    /** What goes on until a call, and what has no first day yet, cannot be promised to last. */
+    @Test
+    void promisesNoStockPastTheList() throws Exception {
+        String supply = part(demo("FT-08440"), "supply");
+        assertTrue(supply.contains("At home: 110 tablets. This lasts for every day on your list."), supply);
+        assertTrue(supply.contains("At home: 2 vials. We tell you when it starts."), supply);
+        assertFalse(supply.contains("all your evenings"), supply);
+    }
+
+    /** Somebody with two injections to take must not read that the second is forbidden. */
+    @Test
+    void forbidsNoPartOfATriggerOfTwo() throws Exception {
+        String trigger = part(demo("EF-07318-issue-2"), "trigger");
+        assertTrue(trigger.contains("Do not inject the same one again."), trigger);
+        assertFalse(trigger.contains("Do not inject a second one."), trigger);
+    }
+
+    @Test
+    void sendsNothingOfTheRoomToTheRefrigerator() throws Exception {
+        String keeping = part(demo("LS-09102"), "keeping");
+        assertFalse(keeping.contains("middle shelf") || keeping.contains("cool bag"), keeping);
+        assertTrue(part(demo("EF-07318"), "keeping").contains("middle shelf"));
+    }
+
     /** The clinic's 12.5 are units; a pen in micrograms has its own number. */
     @Test
     void keepsTheSmallRemainderInItsUnit() throws Exception {

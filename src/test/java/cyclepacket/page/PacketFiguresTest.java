@@ -245,7 +245,7 @@ class PacketFiguresTest {
                         "evening pen (follitropin): Call the clinic before you take it. Never take two doses at once."),
                 page);
         String calls = part(new DemoPlan(1), "calls");
-        assertTrue(calls.contains("2 pounds in 24 hours or more"), calls);
+        assertTrue(calls.contains("You gain weight fast: at least 2 pounds in 24 hours."), calls);
         assertTrue(calls.contains("100.4 °F (38 °C) or more"), calls);
     }
 
