@@ -34,10 +34,10 @@ public final class VialLedger {
     private void walk() {
         int own = 0;
         Optional<LocalDate> opened = openedBefore(own);
-        long left = own < containers.size() ? content(own) : 0;
+        long left = own < containers.size() ? vial.holds(containers.get(own).least()) : 0;
         for (int index = 0; index < draws.size(); index++) {
             Draw draw = draws.get(index);
-            long needed = needed(draw);
+            long needed = vial.takes(draw.after().minus(draw.before()));
             while (own < containers.size()) {
                 boolean isTooOld = opened.filter(day -> draw.date().isAfter(lastUsable(day)))
                         .isPresent();
@@ -47,7 +47,7 @@ public final class VialLedger {
                 addChange(own, index, isTooOld);
                 own++;
                 opened = openedBefore(own);
-                left = own < containers.size() ? content(own) : 0;
+                left = own < containers.size() ? vial.holds(containers.get(own).least()) : 0;
             }
             servedBy[index] = own;
             if (own < containers.size()) {
@@ -72,25 +72,6 @@ public final class VialLedger {
 
     private Optional<LocalDate> openedBefore(int own) {
         return own < containers.size() ? containers.get(own).opened() : Optional.empty();
-    }
-
-    /** Microlitres still in a vial when the plan starts; a part of one that is not whole does not count. */
-    private long content(int own) {
-        return microlitres(containers.get(own).least(), false);
-    }
-
-    /** Microlitres one draw takes out of a vial, with what is lost; a part of one that is not whole counts whole. */
-    private long needed(Draw draw) {
-        Dose taken = draw.after().minus(draw.before());
-        return taken.isZero()
-                ? 0
-                : microlitres(taken, true) + vial.syringe().loses().microlitres();
-    }
-
-    private long microlitres(Dose amount, boolean up) {
-        long whole = vial.strength().wholeSteps(amount, Volume.ofMicrolitres(1));
-        boolean isExact = vial.strength().volumeOf(amount).isPresent();
-        return isExact || !up ? whole : whole + 1;
     }
 
     private LocalDate lastUsable(LocalDate opened) {

@@ -82,33 +82,19 @@ public record Plan(
     public Plan withAnchor(Anchor anchor, Moment day) {
         Map<Anchor, Moment> dated = new LinkedHashMap<>(anchors);
         dated.put(anchor, day);
-        return new Plan(
-                id,
-                issue,
-                replaces,
-                patient,
-                language,
-                paper,
-                textSize,
-                avoid,
-                order,
-                protocol,
-                dated,
-                called,
-                times,
-                doses,
-                onHand,
-                record,
-                overrides,
-                prepared,
-                countersigned,
-                revised);
+        return with(dated, called);
     }
 
     /** The same plan as if nobody had planned these anchors or told them to the patient. */
     public Plan withoutAnchors(Set<Anchor> unknown) {
         Map<Anchor, Moment> known = new LinkedHashMap<>(anchors);
         known.keySet().removeAll(unknown);
+        return with(
+                known,
+                called.stream().filter(call -> !unknown.contains(call.anchor())).toList());
+    }
+
+    private Plan with(Map<Anchor, Moment> otherAnchors, List<Call> otherCalls) {
         return new Plan(
                 id,
                 issue,
@@ -120,8 +106,8 @@ public record Plan(
                 avoid,
                 order,
                 protocol,
-                known,
-                called.stream().filter(call -> !unknown.contains(call.anchor())).toList(),
+                otherAnchors,
+                otherCalls,
                 times,
                 doses,
                 onHand,

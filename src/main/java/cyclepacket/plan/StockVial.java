@@ -1,6 +1,8 @@
 package cyclepacket.plan;
 
 import cyclepacket.quantity.Concentration;
+import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.Volume;
 import java.util.Optional;
 
 /** A vial that holds several doses at one strength, drawn to a mark of a named syringe. */
@@ -12,6 +14,20 @@ public sealed interface StockVial extends Device permits KeptVial, DrawnVial, Di
 
     /** Days it may be used once opened or mixed, 1 to 400. */
     int openedDays();
+
+    /** Microlitres in a vial with so much of the medicine; a part that is not whole does not count. */
+    default long holds(Dose content) {
+        return strength().wholeSteps(content, Volume.ofMicrolitres(1));
+    }
+
+    /** Microlitres that one dose takes out, with what the syringe loses; a part that is not whole counts whole, no dose none. */
+    default long takes(Dose dose) {
+        if (dose.isZero()) {
+            return 0;
+        }
+        boolean isExact = strength().volumeOf(dose).isPresent();
+        return holds(dose) + (isExact ? 0 : 1) + syringe().loses().microlitres();
+    }
 
     @Override
     default Optional<CartridgePen> pen() {

@@ -5,7 +5,6 @@ import cyclepacket.plan.Device.Window;
 import cyclepacket.plan.Medicine;
 import cyclepacket.plan.StockVial;
 import cyclepacket.quantity.Dose;
-import cyclepacket.quantity.Volume;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,13 +65,9 @@ final class Shop {
 
     /** As often as the largest dose to come surely comes out, with what hub and needle lose each time. */
     private Dose wholeDoses(StockVial vial, Dose content) {
-        Volume step = Volume.ofMicrolitres(1);
-        long holds = vial.strength().wholeSteps(content, step);
-        boolean isExact = vial.strength().volumeOf(largest).isPresent();
-        long dose = vial.strength().wholeSteps(largest, step)
-                + (isExact ? 0 : 1)
-                + vial.syringe().loses().microlitres();
-        return largest.isZero() ? content : new Dose(largest.milliUnits() * (holds / dose), medicine.unit());
+        return largest.isZero()
+                ? content
+                : new Dose(largest.milliUnits() * (vial.holds(content) / vial.takes(largest)), medicine.unit());
     }
 
     /** Whether every size that can be bought has a price; else the least labelled units stand for the cost. */

@@ -13,7 +13,6 @@ import cyclepacket.plan.MixedVial;
 import cyclepacket.plan.OilVial;
 import cyclepacket.plan.Syringe;
 import cyclepacket.quantity.Dose;
-import cyclepacket.quantity.Volume;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -70,20 +69,15 @@ final class VialItems {
 
     /** One for each vial that is mixed, dose after dose, with what is lost each time; a dose without a day has its own. */
     private static int vials(KeptVial kept, Medicine medicine, List<Dose> doses, int undated) {
-        Volume step = Volume.ofMicrolitres(1);
-        long holds = kept.strength().wholeSteps(medicine.sizes().get(0).label(), step);
         long left = 0;
         int vials = undated;
         for (Dose dose : doses) {
-            boolean isExact = kept.strength().volumeOf(dose).isPresent();
-            long needs = kept.strength().wholeSteps(dose, step)
-                    + (isExact ? 0 : 1)
-                    + kept.syringe().loses().microlitres();
-            if (!dose.isZero() && left < needs) {
+            long takes = kept.takes(dose);
+            if (left < takes) {
                 vials++;
-                left = holds;
+                left = kept.holds(medicine.sizes().get(0).label());
             }
-            left -= dose.isZero() ? 0 : needs;
+            left -= takes;
         }
         return vials;
     }
