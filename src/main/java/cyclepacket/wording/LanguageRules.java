@@ -30,6 +30,7 @@ public record LanguageRules(
     /** The file's name in each language's folder; a folder without it is held to what holds in every language. */
     public static final String FILE = "rules.properties";
 
+    /** Words in one sentence at most, where a language does not say; common practice, no published source. */
     private static final int LONGEST = 20;
 
     public LanguageRules {
