@@ -120,6 +120,8 @@ public final class Typesetter {
             PdfRendererBuilder builder = new PdfRendererBuilder()
                     .usePDDocument(document)
                     .useFastMode()
+                    .useNamespaceHandler(new Elements())
+                    .usePageSupplier(new SharedLabels())
                     .withW3cDocument(page, TemplateGate.BASE)
                     .usePdfUaAccessibility(true)
                     .usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A)
