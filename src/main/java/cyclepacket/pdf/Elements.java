@@ -4,8 +4,8 @@ import com.openhtmltopdf.css.extend.StylesheetFactory;
 import com.openhtmltopdf.css.sheet.StylesheetInfo;
 import com.openhtmltopdf.simple.extend.XhtmlNamespaceHandler;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
+import java.io.InputStream;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import org.w3c.dom.Element;
@@ -18,8 +18,13 @@ import org.w3c.dom.Element;
 final class Elements extends XhtmlNamespaceHandler {
     private static final String SHEET = "elements.css";
 
+    private final UsedStyles used;
     private Element last;
     private String lastClass = "";
+
+    Elements(UsedStyles used) {
+        this.used = used;
+    }
 
     @Override
     public String getClass(Element element) {
@@ -38,9 +43,9 @@ final class Elements extends XhtmlNamespaceHandler {
         info.setOrigin(StylesheetInfo.USER_AGENT);
         info.setMedia("all");
         info.setType("text/css");
-        try (Reader sheet =
-                new InputStreamReader(Elements.class.getResourceAsStream(SHEET), StandardCharsets.UTF_8)) {
-            info.setStylesheet(factory.parse(sheet, info));
+        try (InputStream sheet = Elements.class.getResourceAsStream(SHEET)) {
+            String rules = used.in(new String(sheet.readAllBytes(), StandardCharsets.UTF_8));
+            info.setStylesheet(factory.parse(new StringReader(rules), info));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

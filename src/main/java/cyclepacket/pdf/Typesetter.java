@@ -116,11 +116,13 @@ public final class Typesetter {
         }
 
         private PdfBoxRenderer renderer(PDDocument document, Document page) {
+            UsedStyles used = UsedStyles.of(page);
+            used.shorten(page);
             List<FontShelf.Loan> loans = fonts.lendTo(document);
             PdfRendererBuilder builder = new PdfRendererBuilder()
                     .usePDDocument(document)
                     .useFastMode()
-                    .useNamespaceHandler(new Elements())
+                    .useNamespaceHandler(new Elements(used))
                     .usePageSupplier(new SharedLabels())
                     .withW3cDocument(page, TemplateGate.BASE)
                     .usePdfUaAccessibility(true)
@@ -134,6 +136,7 @@ public final class Typesetter {
                     .withDiagnosticConsumer(remarks);
             loans.forEach(loan -> loan.nameIn(builder));
             PdfBoxRenderer renderer = builder.buildPdfRenderer();
+            renderer.getSharedContext().setTextRenderer(new KnownWidths());
             loans.forEach(loan -> loan.fallBackIn(renderer.getFontResolver()));
             return renderer;
         }

@@ -3,16 +3,21 @@ package cyclepacket.pdf;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.finding.Checked;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -34,6 +39,22 @@ class TypesetterTest {
         assertTrue(pages.get(0).contains("Give 187.5\u00A0units at 8:00 p.m."), pages.get(0));
         assertTrue(pages.get(1).indexOf("Part 1") < pages.get(1).indexOf("Monday, 8 March"), pages.get(1));
         assertTrue(pages.get(2).contains("Page 3 of 3"), pages.get(2));
+    }
+
+    /** ISO 32000-1, 14.8.2.2: a mark that is no content is an artifact; two kinds serve all pages. */
+    @Test
+    void sharesTheLabelsOfWhatIsNoContent() throws IOException {
+        try (PDDocument document = Loader.loadPDF(typeset(Samples.page(Samples.packet(3))))) {
+            COSBase labels = null;
+            for (PDPage page : document.getPages()) {
+                COSDictionary own = page.getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+                assertEquals(2, own.size());
+                assertSame(labels == null ? own : labels, own);
+                labels = own;
+                String content = new String(page.getContents().readAllBytes(), StandardCharsets.ISO_8859_1);
+                assertTrue(content.contains("/Artifact /Layout BDC"), "borders of cells");
+            }
+        }
     }
 
     @Test
