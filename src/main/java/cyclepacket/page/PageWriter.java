@@ -15,11 +15,15 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Writes views as XHTML with the templates of one folder; opens no file outside it. */
 public final class PageWriter {
     private static final Duration LONGEST = Duration.ofSeconds(20);
+
+    /** Read when they are asked for: most packets do without. */
+    private static final Pattern RARE = Pattern.compile("(batch.\\w+|beside|stop|door-large|vial|taken|sites|changed)\\.ftlh$");
 
     private final Path templates;
     private final SafeConfiguration configuration;
@@ -43,12 +47,13 @@ public final class PageWriter {
         return wordings.computeIfAbsent(language, folder -> Wording.load(templates, folder));
     }
 
-    /** Reads every page template and the wording of one language, so that writing finds them ready. */
+    /** Reads the templates that most packets need and the wording of one language, so that writing finds them ready. */
     public void prepare(String language) throws IOException {
         wording(language);
         List<Path> files;
         try (Stream<Path> all = Files.walk(templates)) {
             files = all.filter(file -> file.toString().endsWith(".ftlh"))
+                    .filter(file -> !RARE.matcher(file.toString()).find())
                     .sorted()
                     .toList();
         }

@@ -29,6 +29,17 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
         }
     }
 
+    // Written out: what Java makes for a record is put together when first asked, a hundredth of a short run.
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Dose dose && milliUnits == dose.milliUnits && unit == dose.unit;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Long.hashCode(milliUnits) + unit.hashCode();
+    }
+
     /** Reads {@code units} as a plain decimal number of units, for example {@code "187.5"}. */
     public static Dose ofUnits(String units) {
         return of(units, DoseUnit.UNITS);
