@@ -3,6 +3,7 @@ package cyclepacket.packet;
 import cyclepacket.finding.Finding;
 import cyclepacket.packet.BatchLine.State;
 import cyclepacket.page.CoverView;
+import cyclepacket.page.PacketFacts;
 import cyclepacket.pdf.Carried;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -66,19 +68,19 @@ public final class Batch {
         choice.settled().forEach(watch::done);
         List<BatchLine> lines = new ArrayList<>(choice.settled());
         ConcurrentLinkedQueue<Path> waiting = new ConcurrentLinkedQueue<>(choice.toPrint());
-        List<Map<Path, BatchLine>> done = inParallel(waiting, watch::done);
-        Map<Path, BatchLine> byPlan = new LinkedHashMap<>();
-        done.forEach(byPlan::putAll);
-        choice.toPrint().forEach(plan -> lines.add(byPlan.get(plan)));
-        return sheets(lines);
+        Map<Path, Made> byPlan = new HashMap<>();
+        inParallel(waiting, watch::done).forEach(byPlan::putAll);
+        List<Made> made = choice.toPrint().stream().map(byPlan::get).toList();
+        made.forEach(each -> lines.add(each.line()));
+        return sheets(lines, made);
     }
 
-    private List<Map<Path, BatchLine>> inParallel(ConcurrentLinkedQueue<Path> waiting, Consumer<BatchLine> told)
+    private List<Map<Path, Made>> inParallel(ConcurrentLinkedQueue<Path> waiting, Consumer<BatchLine> told)
             throws IOException {
         ExecutorService crew = Executors.newFixedThreadPool(workers);
         Object turn = new Object();
         try {
-            List<Future<Map<Path, BatchLine>>> runs = new ArrayList<>();
+            List<Future<Map<Path, Made>>> runs = new ArrayList<>();
             for (int worker = 0; worker < Math.min(workers, Math.max(1, waiting.size())); worker++) {
                 runs.add(crew.submit(() -> work(waiting, line -> {
                     synchronized (turn) {
@@ -86,8 +88,8 @@ public final class Batch {
                     }
                 })));
             }
-            List<Map<Path, BatchLine>> done = new ArrayList<>();
-            for (Future<Map<Path, BatchLine>> run : runs) {
+            List<Map<Path, Made>> done = new ArrayList<>();
+            for (Future<Map<Path, Made>> run : runs) {
                 done.add(run.get());
             }
             return done;
@@ -102,42 +104,56 @@ public final class Batch {
     }
 
     /** Each worker has a press of its own: a press sets one document at a time. */
-    private Map<Path, BatchLine> work(ConcurrentLinkedQueue<Path> waiting, Consumer<BatchLine> told) {
-        Map<Path, BatchLine> done = new LinkedHashMap<>();
+    private Map<Path, Made> work(ConcurrentLinkedQueue<Path> waiting, Consumer<BatchLine> told) {
+        Map<Path, Made> done = new HashMap<>();
         try (Press press = new Press(home)) {
             for (Path plan = waiting.poll(); plan != null; plan = waiting.poll()) {
-                BatchLine line = print(press, plan);
-                done.put(plan, line);
-                told.accept(line);
+                Made made = make(press, plan);
+                done.put(plan, made);
+                told.accept(made.line());
             }
         }
         return done;
     }
 
-    private BatchLine print(Press press, Path plan) {
+    private Made make(Press press, Path plan) {
         try {
-            Reckoning reckoning = Reckoning.of(plan);
-            Plan own = reckoning.own().files().plan();
-            Outcome outcome = press.print(plan, out, false, at);
+            Reckoning reckoning = Reckoning.of(plan).in(home.resolve("templates"));
+            Outcome outcome = press.print(reckoning, plan, out, at);
             if (outcome.written().isEmpty()) {
-                return BatchLine.without(plan, reckoning, State.FAILED, firstStop(outcome.findings()));
+                return Made.none(BatchLine.without(plan, reckoning, State.FAILED, firstStop(outcome.findings())));
             }
-            Outcome.Written written = outcome.written().get();
-            return new BatchLine(
-                    plan,
-                    BatchLine.name(reckoning).orElseThrow(),
-                    State.PRINTED,
-                    "",
-                    own.id(),
-                    own.issue(),
-                    press.sheets().initials(Press.packetFacts(reckoning, Optional.empty(), written.code())),
-                    Carried.pages(Files.readAllBytes(written.folder().resolve("packet.pdf"))),
-                    written.code());
+            return printed(press, plan, reckoning, outcome.written().get());
         } catch (IOException unreadable) {
-            return BatchLine.without(plan, State.FAILED, "it could not be read or written");
+            return Made.none(BatchLine.without(plan, State.FAILED, "it could not be read or written"));
         } catch (RuntimeException fault) {
             // Recorded with its kind, and the run goes on: the other patients wait for their packets.
-            return BatchLine.without(plan, State.FAULT, "a fault of the program: " + fault);
+            return Made.none(BatchLine.without(plan, State.FAULT, "a fault of the program: " + fault));
+        }
+    }
+
+    private Made printed(Press press, Path plan, Reckoning reckoning, Outcome.Written written) throws IOException {
+        PacketFacts facts = Press.packetFacts(reckoning, Optional.empty(), written.code());
+        int pages = Carried.pages(Files.readAllBytes(written.folder().resolve("packet.pdf")));
+        Plan own = reckoning.own().files().plan();
+        BatchLine line = new BatchLine(
+                plan,
+                BatchLine.name(reckoning).orElseThrow(),
+                State.PRINTED,
+                "",
+                own.id(),
+                own.issue(),
+                press.sheets().initials(facts),
+                pages,
+                written.code());
+        String separator = press.sheets().separator(facts, pages);
+        return new Made(line, Optional.of(press.sheet(separator, "Separator " + line.code(), on)));
+    }
+
+    /** What became of one plan, and the sheet that goes before its packet. */
+    private record Made(BatchLine line, Optional<byte[]> separator) {
+        static Made none(BatchLine line) {
+            return new Made(line, Optional.empty());
         }
     }
 
@@ -149,23 +165,21 @@ public final class Batch {
                 .orElse("it was refused");
     }
 
-    private BatchReport sheets(List<BatchLine> lines) throws IOException {
-        List<BatchLine> printed = lines.stream().filter(BatchLine::isPrinted).toList();
+    private BatchReport sheets(List<BatchLine> lines, List<Made> made) throws IOException {
+        List<Made> printed = made.stream().filter(each -> each.line().isPrinted()).toList();
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, Path> packets = new LinkedHashMap<>();
         try (Press press = new Press(home)) {
-            files.put("000-cover-list.pdf", press.sheet(cover(press, lines, printed), "Print run of " + on, on));
-            for (int index = 0; index < printed.size(); index++) {
-                BatchLine line = printed.get(index);
-                String number = String.format(Locale.ROOT, "%03d-", index + 1);
-                Reckoning reckoning = Reckoning.of(line.plan());
-                String page = press.sheets()
-                        .separator(Press.packetFacts(reckoning, Optional.empty(), line.code()), line.pages());
-                files.put(number + "a-separator.pdf", press.sheet(page, "Separator " + line.code(), on));
-                packets.put(
-                        number + "b-packet.pdf",
-                        new OutFolder(out, line.id(), line.issue()).path().resolve("packet.pdf"));
-            }
+            List<BatchLine> rows = printed.stream().map(Made::line).toList();
+            files.put("000-cover-list.pdf", press.sheet(cover(press, lines, rows), "Print run of " + on, on));
+        }
+        for (int index = 0; index < printed.size(); index++) {
+            BatchLine line = printed.get(index).line();
+            String number = String.format(Locale.ROOT, "%03d-", index + 1);
+            files.put(number + "a-separator.pdf", printed.get(index).separator().orElseThrow());
+            packets.put(
+                    number + "b-packet.pdf",
+                    new OutFolder(out, line.id(), line.issue()).path().resolve("packet.pdf"));
         }
         Durable.createFolders(out);
         OutFolder folder = new OutFolder(out.resolve("batch-" + on));

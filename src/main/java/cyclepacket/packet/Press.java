@@ -99,6 +99,11 @@ public final class Press implements AutoCloseable {
         return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, keepXhtml, at, false));
     }
 
+    /** Prints a plan that was read. */
+    Outcome print(Reckoning reckoning, Path plan, Path out, Instant at) throws IOException {
+        return run(reckoning, Replaced.find(out, plan, reckoning), new Filing(out, false, at, false));
+    }
+
     /** Prints a plan of the demo, which may print a changed example over a final one. */
     public Outcome printExample(Path plan, Path out, Instant at) throws IOException {
         Reckoning reckoning = Reckoning.of(plan).in(templates);
