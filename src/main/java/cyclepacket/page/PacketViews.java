@@ -87,7 +87,7 @@ public final class PacketViews {
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
-                LogViews.of(facts.files().plan()),
+                LogViews.of(facts.files().plan(), door),
                 changed,
                 facts.files().clinic().texts().ownLines());
     }
