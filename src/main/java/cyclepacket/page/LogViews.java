@@ -11,11 +11,12 @@ import java.util.stream.IntStream;
 final class LogViews {
     private LogViews() {}
 
-    static LogView of(Plan plan, DoorView door) {
+    /** @param more how many lines more than usual are said above the rows */
+    static LogView of(Plan plan, DoorView door, int more) {
         boolean letter = plan.paper() == Plan.Paper.LETTER;
         int rows = switch (plan.textSize()) {
             case STANDARD -> {
-                int onOnePage = letter ? 24 : 26;
+                int onOnePage = (letter ? 24 : 26) - more;
                 yield injections(door) <= onOnePage ? onOnePage : letter ? 50 : 54;
             }
             case LARGE -> letter ? 25 : 28;

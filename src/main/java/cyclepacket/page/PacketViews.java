@@ -66,7 +66,8 @@ public final class PacketViews {
         List<CartridgesView> cartridges = cartridges();
         List<MedicineView> medicines = new MedicineViews(facts, words).views();
         Optional<TriggerView> trigger = new TriggerViews(facts, words).view();
-        Optional<SitesView> sites = new SitesViews(facts, words).view();
+        SitesViews spots = new SitesViews(facts, words);
+        Optional<SitesView> sites = spots.view();
         Optional<ChangedView> changed = new ChangedViews(facts, words).view();
         return new PacketView(
                 issue(),
@@ -75,7 +76,8 @@ public final class PacketViews {
                 layout(),
                 new StartView(tonight(door), parts(cartridges, medicines, trigger, sites, changed)),
                 door,
-                new DaysViews(facts, words).view(),
+                new DaysViews(facts, words, sites.filter(SitesView::inDays).isPresent() ? spots.spots() : Map.of())
+                        .view(),
                 cartridges,
                 medicines,
                 trigger,
@@ -87,9 +89,15 @@ public final class PacketViews {
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
-                LogViews.of(facts.files().plan(), door),
+                LogViews.of(facts.files().plan(), door, linesAboveLog()),
                 changed,
                 facts.files().clinic().texts().ownLines());
+    }
+
+    /** A log that follows another says so, and a clinic may add a sentence. */
+    private int linesAboveLog() {
+        return (facts.files().plan().replaces().isPresent() ? 1 : 0)
+                + (facts.files().clinic().texts().ownLines().containsKey("log") ? 2 : 0);
     }
 
     /** The one page of a cycle that was cancelled; empty for one that goes on. */
@@ -201,7 +209,7 @@ public final class PacketViews {
         if (!cartridges.isEmpty()) {
             List.of("cartridges", "card").forEach(key -> parts.add(new StartView.Part(key, key)));
         }
-        sites.ifPresent(page -> parts.add(new StartView.Part("sites", "sites")));
+        sites.filter(page -> !page.inDays()).ifPresent(page -> parts.add(new StartView.Part("sites", "sites")));
         medicines.stream().findFirst().ifPresent(first -> parts.add(new StartView.Part("medicines", first.anchor())));
         trigger.ifPresent(page -> parts.add(new StartView.Part("trigger", "trigger")));
         List.of("calls", "trouble", "keeping", "log").forEach(key -> parts.add(new StartView.Part(key, key)));
