@@ -86,7 +86,12 @@ final class DaysViews {
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
         return new DaysView.Dose(
-                facts.nameOf(medicine), amounts, time(medicine, evening), state(evening), mark(medicine, evening), spot(medicine, evening.date()));
+                facts.nameOf(medicine),
+                amounts,
+                time(medicine, evening),
+                state(evening),
+                mark(medicine, evening),
+                spot(medicine, evening.date()));
     }
 
     private Optional<String> spot(Medicine medicine, LocalDate date) {

@@ -70,8 +70,8 @@ final class SitesViews {
                 && medicines.stream()
                         .allMatch(medicine -> medicine.device().emptySyringe().isEmpty())
                 && spots.values().stream()
-                        .allMatch(day -> day.size() <= 2
-                                && day.values().stream().allMatch(each -> each.size() == 1));
+                        .allMatch(
+                                day -> day.size() <= 2 && day.values().stream().allMatch(each -> each.size() == 1));
     }
 
     /** The spots of each injection ahead, by day and medicine, in the order in which they are given. */
