@@ -4,6 +4,7 @@ import cyclepacket.plan.Anchor;
 import cyclepacket.plan.Clinic;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.DisposablePen;
+import cyclepacket.plan.ExtraPart;
 import cyclepacket.plan.Medicine;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.Protocol;
@@ -91,7 +92,13 @@ public final class PacketViews {
                 new CareViews(facts, words).storage(),
                 LogViews.of(facts.files().plan(), door, linesAboveLog()),
                 changed,
-                facts.files().clinic().texts().ownLines());
+                facts.files().clinic().texts().ownLines(),
+                has(ExtraPart.HELPER),
+                has(ExtraPart.TRAVEL) ? Optional.of(new TravelViews(facts, words).view()) : Optional.empty());
+    }
+
+    private boolean has(ExtraPart part) {
+        return facts.files().with().contains(part);
     }
 
     /** A log that follows another says so, and a clinic may add a sentence. */
@@ -197,7 +204,7 @@ public final class PacketViews {
         });
     }
 
-    private static List<StartView.Part> parts(
+    private List<StartView.Part> parts(
             List<CartridgesView> cartridges,
             List<MedicineView> medicines,
             Optional<TriggerView> trigger,
@@ -212,7 +219,14 @@ public final class PacketViews {
         sites.filter(page -> !page.inDays()).ifPresent(page -> parts.add(new StartView.Part("sites", "sites")));
         medicines.stream().findFirst().ifPresent(first -> parts.add(new StartView.Part("medicines", first.anchor())));
         trigger.ifPresent(page -> parts.add(new StartView.Part("trigger", "trigger")));
-        List.of("calls", "trouble", "keeping", "log").forEach(key -> parts.add(new StartView.Part(key, key)));
+        if (has(ExtraPart.HELPER)) {
+            parts.add(new StartView.Part("helper", "helper"));
+        }
+        List.of("calls", "trouble", "keeping").forEach(key -> parts.add(new StartView.Part(key, key)));
+        if (has(ExtraPart.TRAVEL)) {
+            parts.add(new StartView.Part("travel", "travel"));
+        }
+        parts.add(new StartView.Part("log", "log"));
         return parts;
     }
 }
