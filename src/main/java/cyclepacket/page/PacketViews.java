@@ -1,5 +1,6 @@
 package cyclepacket.page;
 
+import cyclepacket.course.DatedVisit;
 import cyclepacket.plan.Anchor;
 import cyclepacket.plan.Clinic;
 import cyclepacket.plan.Device;
@@ -10,6 +11,7 @@ import cyclepacket.plan.Plan;
 import cyclepacket.plan.Protocol;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -75,7 +77,7 @@ public final class PacketViews {
                 person(),
                 phones(),
                 layout(),
-                new StartView(tonight(door), parts(cartridges, medicines, trigger, sites, changed)),
+                new StartView(tonight(door), visit(), parts(cartridges, medicines, trigger, sites, changed)),
                 door,
                 new DaysViews(facts, words, sites.filter(SitesView::inDays).isPresent() ? spots.spots() : Map.of())
                         .view(),
@@ -95,6 +97,15 @@ public final class PacketViews {
                 facts.files().clinic().texts().ownLines(),
                 has(ExtraPart.HELPER),
                 has(ExtraPart.TRAVEL) ? Optional.of(new TravelViews(facts, words).view()) : Optional.empty());
+    }
+
+    /** Times of visits are the clinic's. */
+    private Optional<StartView.Visit> visit() {
+        return facts.course().visits().stream()
+                .filter(next -> next.date().isAfter(facts.today()))
+                .min(Comparator.comparing(DatedVisit::at))
+                .map(next -> new StartView.Visit(
+                        words.clock().day(next.date()), words.clock().time(next.at().toLocalTime()), next.what()));
     }
 
     private boolean has(ExtraPart part) {
