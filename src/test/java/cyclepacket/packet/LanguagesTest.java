@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.FindingText;
+import cyclepacket.pdf.TaggedText;
 import cyclepacket.pdf.Typesetter;
 import cyclepacket.wording.TextEntry;
 import cyclepacket.wording.TextFile;
@@ -122,9 +123,30 @@ class LanguagesTest {
                         .contains("texts in español are missing, older than their source, or filled in otherwise"),
                 reasons(outcome).toString());
         assertTrue(found(outcome).contains("[WORDING-STALE]"), found(outcome));
-        assertTrue(text().contains("Never let it freeze. Keep it in its box"), "the source's text stands in");
+        assertTrue(text().contains("Never let it freeze. Keep it in its box, away from light."), "the source's text stands in");
         assertTrue(text().contains("Guárdela en un estante del medio"), "its neighbour stays");
         assertTrue(text().contains("Algunas líneas todavía no están en su idioma"), "the first page says so");
+        assertEquals(
+                List.of("Never let it freeze. Keep it in its box, away from light."),
+                passages("packet.pdf", "en", "freeze"));
+        assertEquals(1, passages("packet.pdf", "es", "Guárdela en un estante del medio").size());
+    }
+
+    /** A voice that reads the page aloud changes its language where the page does (PDF/UA-1, 7.2). */
+    @Test
+    void tellsTheTwoLanguagesOfTheSideBySidePagesApart() throws IOException {
+        print("es");
+        assertEquals(1, passages("beside.pdf", "es", "Guárdela en un estante del medio").size());
+        assertEquals(1, passages("beside.pdf", "en", "Keep it on a middle shelf").size());
+    }
+
+    /** The passages of one language that have these words. */
+    private List<String> passages(String file, String language, String words) throws IOException {
+        return TaggedText.of(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1").resolve(file))).stream()
+                .filter(block -> block.language().equals(language))
+                .map(block -> block.text().replace('\u00a0', ' '))
+                .filter(text -> text.contains(words))
+                .toList();
     }
 
     @Test
