@@ -277,7 +277,7 @@ public final class Press implements AutoCloseable {
         }
     }
 
-    private static ChartSource chartSource(Reckoning reckoning, List<Finding> notes, String code) {
+    private ChartSource chartSource(Reckoning reckoning, List<Finding> notes, String code) {
         Reckoning.Computed own = reckoning.own();
         return new ChartSource(
                 own.files(),
@@ -288,6 +288,7 @@ public final class Press implements AutoCloseable {
                 reckoning.verdict().accepted().stream()
                         .map(each -> new ChartSource.Accepted(each.finding(), each.reason(), each.by()))
                         .toList(),
+                LanguageCheck.packs(templates, own.files().plan().language()),
                 code,
                 reckoning.isDraft(),
                 VERSION);
