@@ -42,8 +42,8 @@ record LanguageCheck(List<Finding> findings, List<String> draftReasons) {
         List<Finding> findings = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         for (WordingFolder words : used(folder)) {
-            WordingApproval approval =
-                    new WordingApproval(words, place).check(files.plan().prepared().on());
+            WordingApproval approval = new WordingApproval(words, place)
+                    .check(files.plan().prepared().on());
             findings.addAll(approval.findings());
             reasons.addAll(approval.draftReasons());
         }

@@ -26,7 +26,8 @@ final class ChartFlags {
 
     /** One line a sign; a sign that a clinic added to its wording has no source until one is written here. */
     private String sources(String numbered, String... others) {
-        List<String> keys = new ArrayList<>(wording.find(numbered + ".1").isPresent() ? wording.numbered(numbered) : List.of());
+        List<String> keys =
+                new ArrayList<>(wording.find(numbered + ".1").isPresent() ? wording.numbered(numbered) : List.of());
         keys.addAll(List.of(others));
         return keys.stream()
                 .map(key -> wording.find("chart.flags.of." + key)

@@ -95,9 +95,7 @@ final class ChartIdentity {
                                 words.list(clinic.approved().by()),
                                 "until",
                                 words.fullDate(clinic.approved().lastDay())))
-                .add(
-                        "wording",
-                        source.packs().stream().map(this::wording).collect(Collectors.joining("\n")))
+                .add("wording", source.packs().stream().map(this::wording).collect(Collectors.joining("\n")))
                 .build();
     }
 
@@ -128,7 +126,8 @@ final class ChartIdentity {
                                 pack.translator(),
                                 "reviewer",
                                 pack.reviewer().orElse(words.text("checked.wording.nobody")));
-        return approved + read
+        return approved
+                + read
                 + pack.lockedCode()
                         .map(code -> " " + words.fill("checked.wording.locked", "code", code))
                         .orElse("");

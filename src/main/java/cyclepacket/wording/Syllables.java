@@ -32,11 +32,27 @@ public enum Syllables {
     };
 
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
-    private static final Pattern APART = Pattern.compile("(?<=[dv])ia(?=l)|ua(?=ry)|(?<=[lps])ie(?=rs?$)|(?<=r)ea(?=s$)|^rea(?=ct)");
+    private static final Pattern APART =
+            Pattern.compile("(?<=[dv])ia(?=l)|ua(?=ry)|(?<=[lps])ie(?=rs?$)|(?<=r)ea(?=s$)|^rea(?=ct)");
 
     /** Words of the pages that no rule fits. */
     private static final Map<String, Integer> ODD = Map.of(
-            "anyone", 3, "evening", 2, "evenings", 2, "every", 2, "fluid", 2, "maybe", 2, "something", 2, "wednesday", 2);
+            "anyone",
+            3,
+            "evening",
+            2,
+            "evenings",
+            2,
+            "every",
+            2,
+            "fluid",
+            2,
+            "maybe",
+            2,
+            "something",
+            2,
+            "wednesday",
+            2);
 
     private static final Pattern SPANISH_VOWELS = Pattern.compile("[aeiouáéíóúü]+|(?<![aeiouáéíóú])y(?![aeiouáéíóú])");
     private static final Pattern HIATUS = Pattern.compile("[aeoáéó](?=[aeoáéó])|[aeoáéó](?=[íú])|[íú](?=[aeoáéó])");

@@ -46,7 +46,10 @@ class WordingCommandTest {
         Path out = folder.resolve("out");
         assertTrue(home.print(plan, out).written().isPresent());
         return Said.of(
-                home.path(), "wording", "--pdf", out.resolve("SM-04417/issue-1/packet.pdf").toString());
+                home.path(),
+                "wording",
+                "--pdf",
+                out.resolve("SM-04417/issue-1/packet.pdf").toString());
     }
 
     @Test
@@ -74,20 +77,24 @@ class WordingCommandTest {
                 "es|Institucionalmente recomendaciones individualizadas complementarias administrativas. |90|"
                         + "INFLESZ|WORDING-GRADE"
             })
-    void stopsTheBuildForWordsThatAreHardAsAWhole(String language, String sentence, int times, String words, String code)
-            throws IOException {
+    void stopsTheBuildForWordsThatAreHardAsAWhole(
+            String language, String sentence, int times, String words, String code) throws IOException {
         Said said = planted(language, (sentence + " ").repeat(times));
         assertEquals(ExitCode.STOPPED, said.exit(), said.out());
         assertTrue(
-                said.out().lines().anyMatch(line -> line.contains("stop: ") && line.contains(words) && line.contains(code)),
+                said.out()
+                        .lines()
+                        .anyMatch(line -> line.contains("stop: ") && line.contains(words) && line.contains(code)),
                 said.out());
-        assertEquals(1, said.out().lines().filter(line -> line.contains("stop: ")).count(), said.out());
+        assertEquals(
+                1, said.out().lines().filter(line -> line.contains("stop: ")).count(), said.out());
     }
 
     @Test
     void stopsTheBuildForABadTextInTheFolder() throws IOException {
         WordedHome home = new WordedHome(folder.resolve("home"));
-        home.edit("templates/wording/en/log.properties", text -> text.replaceFirst("(?m)^(log.title = .*)$", "$1 .5 mg"));
+        home.edit(
+                "templates/wording/en/log.properties", text -> text.replaceFirst("(?m)^(log.title = .*)$", "$1 .5 mg"));
         Said said = Said.of(home.path(), "wording", "en");
         assertEquals(ExitCode.STOPPED, said.exit(), said.out());
         assertTrue(said.out().contains("templates/wording/en/log.properties:"), said.out());

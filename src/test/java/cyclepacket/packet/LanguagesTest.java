@@ -97,8 +97,7 @@ class LanguagesTest {
         Files.writeString(
                 home.wording("pl").resolve("pack.properties"),
                 "name = toy\nsource = en\nversion = 5\nnumbers = pl\ntranslator = nobody\nends = 2028-06-30\n" + more);
-        String code = WordingApproval.code(
-                WordingFolder.of(home.path().resolve("templates"), "pl"));
+        String code = WordingApproval.code(WordingFolder.of(home.path().resolve("templates"), "pl"));
         Files.writeString(
                 home.wording("pl").resolve("pack.properties"),
                 "approved-by = A. Lead (invented)\napproved-on = 2027-02-20\nlocked-code = " + code + "\n",
@@ -154,26 +153,35 @@ class LanguagesTest {
                         .contains("texts in español are missing, older than their source, or filled in otherwise"),
                 reasons(outcome).toString());
         assertTrue(found(outcome).contains("[WORDING-STALE]"), found(outcome));
-        assertTrue(text().contains("Never let it freeze. Keep it in its box, away from light."), "the source's text stands in");
+        assertTrue(
+                text().contains("Never let it freeze. Keep it in its box, away from light."),
+                "the source's text stands in");
         assertTrue(text().contains("Guárdela en un estante del medio"), "its neighbour stays");
         assertTrue(text().contains("Algunas líneas todavía no están en su idioma"), "the first page says so");
         assertEquals(
                 List.of("Never let it freeze. Keep it in its box, away from light."),
                 passages("packet.pdf", "en", "freeze"));
-        assertEquals(1, passages("packet.pdf", "es", "Guárdela en un estante del medio").size());
+        assertEquals(
+                1,
+                passages("packet.pdf", "es", "Guárdela en un estante del medio").size());
     }
 
     /** A voice that reads the page aloud changes its language where the page does (PDF/UA-1, 7.2). */
     @Test
     void tellsTheTwoLanguagesOfTheSideBySidePagesApart() throws IOException {
         print("es");
-        assertEquals(1, passages("beside.pdf", "es", "Guárdela en un estante del medio").size());
-        assertEquals(1, passages("beside.pdf", "en", "Keep it on a middle shelf").size());
+        assertEquals(
+                1,
+                passages("beside.pdf", "es", "Guárdela en un estante del medio").size());
+        assertEquals(
+                1, passages("beside.pdf", "en", "Keep it on a middle shelf").size());
     }
 
     /** The passages of one language that have these words. */
     private List<String> passages(String file, String language, String words) throws IOException {
-        return TaggedText.of(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1").resolve(file))).stream()
+        return TaggedText.of(Files.readAllBytes(
+                        folder.resolve("out/SM-04417/issue-1").resolve(file)))
+                .stream()
                 .filter(block -> block.language().equals(language))
                 .map(block -> block.text().replace('\u00a0', ' '))
                 .filter(text -> text.contains(words))
@@ -311,8 +319,7 @@ class LanguagesTest {
                 .toList();
         List<String> texts = new ArrayList<>();
         boolean isLocked = false;
-        for (TaggedBlock block :
-                TaggedText.of(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf")))) {
+        for (TaggedBlock block : TaggedText.of(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf")))) {
             if (block.role().equals("H1")) {
                 isLocked = titles.contains(block.text());
             }

@@ -50,7 +50,10 @@ class PacketWordsTest {
     private static PrintedDemo.Packet printed(String name) throws IOException {
         String[] parts = name.split(" ");
         return PrintedDemo.of(
-                parts[0], parts[1], name.endsWith("large") ? "large" : "standard", name.endsWith("A4") ? "A4" : "letter");
+                parts[0],
+                parts[1],
+                name.endsWith("large") ? "large" : "standard",
+                name.endsWith("A4") ? "A4" : "letter");
     }
 
     @ParameterizedTest

@@ -55,9 +55,12 @@ public final class PrintedDemo {
         Path folder = FOLDER.resolve(name.replace(' ', '-'));
         WordedHome.delete(folder);
         WordedHome home = Home.COPY;
-        Path file = home.plan(plan, "printed-demo", text -> text.replaceAll("(?m)^language: .*$", "language: " + language)
-                .replaceAll("(?m)^text-size: .*$", "text-size: " + size)
-                .replaceAll("(?m)^paper: .*$", "paper: " + paper));
+        Path file = home.plan(
+                plan,
+                "printed-demo",
+                text -> text.replaceAll("(?m)^language: .*$", "language: " + language)
+                        .replaceAll("(?m)^text-size: .*$", "text-size: " + size)
+                        .replaceAll("(?m)^paper: .*$", "paper: " + paper));
         Outcome outcome = Home.PRESS.print(file, folder, true, Instant.EPOCH);
         Path issue = outcome.written()
                 .orElseThrow(() -> new AssertionError(name + FindingText.print(outcome.findings())))

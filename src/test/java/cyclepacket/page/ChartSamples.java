@@ -49,7 +49,16 @@ final class ChartSamples {
         Course course = Course.of(files);
         CycleLedger ledger = CycleLedger.of(files, course);
         return new ChartSource(
-                files, course, ledger, SupplyPlan.of(files, ledger), findings, accepted, packs(files), "7QHX-4TRW", draft, "0.1.0");
+                files,
+                course,
+                ledger,
+                SupplyPlan.of(files, ledger),
+                findings,
+                accepted,
+                packs(files),
+                "7QHX-4TRW",
+                draft,
+                "0.1.0");
     }
 
     private static List<Pack> packs(PlanFiles files) {

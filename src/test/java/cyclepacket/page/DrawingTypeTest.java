@@ -63,8 +63,8 @@ class DrawingTypeTest {
             drawings.remove(drawing);
             String[] box = drawing.getAttribute("viewBox").split("[ ,]+");
             // A drawing keeps its proportions: the smaller of both scales is the one it is drawn with.
-            double scale = Math.min(
-                    figure.width() / Double.parseDouble(box[2]), figure.height() / Double.parseDouble(box[3]));
+            double scale =
+                    Math.min(figure.width() / Double.parseDouble(box[2]), figure.height() / Double.parseDouble(box[3]));
             double own = isTrueSize(drawing) ? Math.min(least, TRUE_SIZE) : least;
             for (Element text : texts(drawing)) {
                 words++;
@@ -94,7 +94,9 @@ class DrawingTypeTest {
     private static double size(Element text) {
         double size = 0;
         double scale = 1;
-        for (Node up = text; up instanceof Element element && !element.getLocalName().equals("svg"); up = up.getParentNode()) {
+        for (Node up = text;
+                up instanceof Element element && !element.getLocalName().equals("svg");
+                up = up.getParentNode()) {
             if (size == 0 && !element.getAttribute("font-size").isEmpty()) {
                 size = Double.parseDouble(element.getAttribute("font-size"));
             }

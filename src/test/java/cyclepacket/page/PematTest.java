@@ -31,10 +31,11 @@ import org.w3c.dom.Element;
  */
 class PematTest {
     /** A verb that begins a sentence and tells the reader to do something. */
-    private static final Pattern ACTION = Pattern.compile("(?:^|[.?!:)] )(?:(?:Do not|Never|Now|Then) \\p{L}+|(?:Add|Ask|Bring|"
-            + "Call|Change|Check|Choose|Come|Count|Dial|Draw|Drink|Drop|Dry|Eat|Fill|Find|Fold|Follow|Get|Give|Go|Hang|Have|"
-            + "Hold|Inject|Keep|Leave|Let|Lie|Look|Mix|Open|Order|Pinch|Press|Prime|Pull|Push|Put|Read|Rest|Roll|Say|Set|Show|"
-            + "Sit|Stand|Start|Stop|Take|Tear|Tell|Throw|Tick|Turn|Twist|Use|Wait|Warm|Wash|Watch|Wear|Wipe|Write)\\b)");
+    private static final Pattern ACTION = Pattern.compile(
+            "(?:^|[.?!:)] )(?:(?:Do not|Never|Now|Then) \\p{L}+|(?:Add|Ask|Bring|"
+                    + "Call|Change|Check|Choose|Come|Count|Dial|Draw|Drink|Drop|Dry|Eat|Fill|Find|Fold|Follow|Get|Give|Go|Hang|Have|"
+                    + "Hold|Inject|Keep|Leave|Let|Lie|Look|Mix|Open|Order|Pinch|Press|Prime|Pull|Push|Put|Read|Rest|Roll|Say|Set|Show|"
+                    + "Sit|Stand|Start|Stop|Take|Tear|Tell|Throw|Tick|Turn|Twist|Use|Wait|Warm|Wash|Watch|Wear|Wipe|Write)\\b)");
 
     private static final Pattern ARITHMETIC = Pattern.compile(
             "(?i)\\b(?:subtract|minus|divide[ds]? by|multipl(?:y|ied)|calculat\\w+|work (?:it )?out|add (?:them )?up|the sum of|"
@@ -65,8 +66,9 @@ class PematTest {
     /** Every part of every packet, by packet and heading. */
     private static Map<String, Element> parts() {
         Map<String, Element> parts = new LinkedHashMap<>();
-        PAGES.forEach((plan, page) -> page.parts().forEach(part -> parts.put(
-                plan + ": " + PageText.text(all(part, "h1").get(0)) + " (" + parts.size() + ")", part)));
+        PAGES.forEach((plan, page) -> page.parts()
+                .forEach(part -> parts.put(
+                        plan + ": " + PageText.text(all(part, "h1").get(0)) + " (" + parts.size() + ")", part)));
         return parts;
     }
 
@@ -148,9 +150,15 @@ class PematTest {
             String text = page.text().replace('\u00a0', ' ');
             assertFalse(
                     ARITHMETIC.matcher(text).find(),
-                    () -> plan + ARITHMETIC.matcher(text).results().map(hit -> hit.group()).toList());
+                    () -> plan
+                            + ARITHMETIC
+                                    .matcher(text)
+                                    .results()
+                                    .map(hit -> hit.group())
+                                    .toList());
         });
-        assertTrue(ARITHMETIC.matcher("Subtract it from 225.").find() && ARITHMETIC.matcher("100 + 25").find());
+        assertTrue(ARITHMETIC.matcher("Subtract it from 225.").find()
+                && ARITHMETIC.matcher("100 + 25").find());
     }
 
     @Test
@@ -160,7 +168,12 @@ class PematTest {
                 List.of(),
                 without(part -> Stream.concat(all(part, "ol").stream(), all(part, "ul").stream())
                         .allMatch(list -> all(list, "li").size() <= 7)));
-        assertTrue(parts().values().stream().mapToInt(part -> all(part, "li").size()).sum() > 500, "lists are used");
+        assertTrue(
+                parts().values().stream()
+                                .mapToInt(part -> all(part, "li").size())
+                                .sum()
+                        > 500,
+                "lists are used");
     }
 
     @Test
@@ -180,7 +193,8 @@ class PematTest {
     @DisplayName("PEMAT-P 10, Index 10: in the order of use, the most important first")
     void ordersBySteps() {
         PAGES.forEach((plan, page) -> {
-            List<String> ids = page.parts().stream().map(part -> part.getAttribute("id")).toList();
+            List<String> ids =
+                    page.parts().stream().map(part -> part.getAttribute("id")).toList();
             assertEquals("start", ids.get(0), plan);
             TreeSet<Integer> places = new TreeSet<>();
             List<Integer> inOrder = new ArrayList<>();
@@ -227,23 +241,23 @@ class PematTest {
     @Test
     @DisplayName("PEMAT-P 15 and 26: a picture where a step is hard: whatever is injected, the plunger, the spots")
     void drawsTheHardSteps() {
-        assertEquals(
-                List.of(),
-                without(part -> {
-                    boolean isInjected = part.getAttribute("id").startsWith("how-") && text(part).contains("needle");
-                    boolean isHard = isInjected || part.getAttribute("id").equals("sites");
-                    return !isHard || !all(part, "svg").isEmpty();
-                }));
+        assertEquals(List.of(), without(part -> {
+            boolean isInjected =
+                    part.getAttribute("id").startsWith("how-") && text(part).contains("needle");
+            boolean isHard = isInjected || part.getAttribute("id").equals("sites");
+            return !isHard || !all(part, "svg").isEmpty();
+        }));
     }
 
     @Test
     @DisplayName("PEMAT-P 17: every picture says in words what it shows")
     void saysWhatEveryPictureShows() {
-        List<Element> pictures =
-                PAGES.values().stream().flatMap(page -> page.all("svg").stream()).toList();
+        List<Element> pictures = PAGES.values().stream()
+                .flatMap(page -> page.all("svg").stream())
+                .toList();
         assertTrue(pictures.size() > 20, "pictures: " + pictures.size());
-        pictures.forEach(picture ->
-                assertTrue(picture.getAttribute("alt").split(" ").length >= 3, picture.getAttribute("alt")));
+        pictures.forEach(
+                picture -> assertTrue(picture.getAttribute("alt").split(" ").length >= 3, picture.getAttribute("alt")));
     }
 
     @Test
@@ -256,8 +270,12 @@ class PematTest {
                 .toList();
         long few = lengths.stream().filter(words -> words <= 3).count();
         assertTrue(few >= 0.8 * lengths.size(), few + " of " + lengths.size());
-        PAGES.values().forEach(page -> page.all("table").forEach(table -> assertTrue(
-                all(table, "table").isEmpty() && !all(table, "td").isEmpty(), "a table in a table")));
+        PAGES.values()
+                .forEach(page -> page.all("table")
+                        .forEach(table -> assertTrue(
+                                all(table, "table").isEmpty()
+                                        && !all(table, "td").isEmpty(),
+                                "a table in a table")));
     }
 
     @Test
@@ -315,9 +333,11 @@ class PematTest {
                 List.of(),
                 without(part -> !part.getAttribute("id").startsWith("cartridges")
                         || (text(part).contains("box number") || text(part).contains("the number of your box"))
-                                && (!text(part).contains("If it stopped on") || text(part).contains("Find "))));
+                                && (!text(part).contains("If it stopped on")
+                                        || text(part).contains("Find "))));
         assertEquals(
                 List.of(),
-                without(part -> !part.getAttribute("id").startsWith("door") || text(part).contains("Tick the box")));
+                without(part -> !part.getAttribute("id").startsWith("door")
+                        || text(part).contains("Tick the box")));
     }
 }

@@ -18,8 +18,8 @@ import org.w3c.dom.Element;
  * signs of ovarian hyperstimulation (RCOG patient information, 2016). The chart copy names the source of each sign.
  */
 class RedFlagsTest {
-    private static final Pattern SIGN =
-            Pattern.compile("calls\\.(?:emergency|hour|same-day|next)\\.(?:\\d+|collected)|calls\\.(?:weight|fever|pain)");
+    private static final Pattern SIGN = Pattern.compile(
+            "calls\\.(?:emergency|hour|same-day|next)\\.(?:\\d+|collected)|calls\\.(?:weight|fever|pain)");
 
     private static String text(String xhtml, String part) throws Exception {
         return PageText.text(PageText.of(xhtml).part(part).get(0)).replace('\u00a0', ' ');
@@ -28,7 +28,12 @@ class RedFlagsTest {
     private static String level(int number) throws Exception {
         String calls = text(PacketRulesTest.xhtml(new DemoPlan(1)), "calls");
         List<String> heads = List.of(
-                "Call 911 now", "Call us within the hour", "Call us the same day", "Can wait until", "At all times", "");
+                "Call 911 now",
+                "Call us within the hour",
+                "Call us the same day",
+                "Can wait until",
+                "At all times",
+                "");
         int from = calls.indexOf(heads.get(number));
         return calls.substring(from, number == 4 ? calls.length() : calls.indexOf(heads.get(number + 1)));
     }
@@ -71,7 +76,9 @@ class RedFlagsTest {
             Wording wording = Wording.load(DemoPlan.TEMPLATES, language);
             wording.keys()
                     .forEach(key -> assertFalse(
-                            wording.text(key).matches("(?is).*(?:ibuprof|naprox|aspirin|diclofenac|acetaminophen|paracetamol|NSAID).*"),
+                            wording.text(key)
+                                    .matches(
+                                            "(?is).*(?:ibuprof|naprox|aspirin|diclofenac|acetaminophen|paracetamol|NSAID).*"),
                             language + " " + key));
         }
     }
@@ -96,7 +103,8 @@ class RedFlagsTest {
 
     @Test
     void printsEachSourceBesideItsLevelOnTheChartCopy() throws Exception {
-        String chart = new ChartCopy(new PageWriter(DemoPlan.TEMPLATES)).xhtml(ChartSamples.source(ChartSamples.demo(1)));
+        String chart =
+                new ChartCopy(new PageWriter(DemoPlan.TEMPLATES)).xhtml(ChartSamples.source(ChartSamples.demo(1)));
         Wording wording = Wording.load(DemoPlan.TEMPLATES, "en");
         List<Element> rows = PageText.of(chart).all("tr");
         for (String key : wording.keys()) {

@@ -27,10 +27,12 @@ class LanguageTagsTest {
                 Arguments.of("the end of a paragraph", "<p>Wait. " + spanish + "</p>"),
                 Arguments.of("a step", "<ol><li>" + spanish + "</li><li>Wait.</li></ol>"),
                 Arguments.of("a heading", "<h1>" + spanish + "</h1>"),
-                Arguments.of("a cell that says so itself", "<table><tr><td lang=\"es\">Hoy no se inyecta.</td>"
-                        + "<td>Wait.</td></tr></table>"),
+                Arguments.of(
+                        "a cell that says so itself",
+                        "<table><tr><td lang=\"es\">Hoy no se inyecta.</td>" + "<td>Wait.</td></tr></table>"),
                 Arguments.of("a cell", "<table><tr><td>" + spanish + "</td><td>Wait.</td></tr></table>"),
-                Arguments.of("strong words inside", "<p><span lang=\"es\">Hoy <strong>no</strong> se inyecta.</span></p>"),
+                Arguments.of(
+                        "strong words inside", "<p><span lang=\"es\">Hoy <strong>no</strong> se inyecta.</span></p>"),
                 Arguments.of("a passage inside strong words", "<p><strong>" + spanish + "</strong></p>"),
                 Arguments.of("a link", "<p id=\"a\"><a href=\"#a\" lang=\"es\">Hoy no se inyecta.</a></p>"));
     }
@@ -46,7 +48,8 @@ class LanguageTagsTest {
     @Test
     void tagsEveryLineOfALongPassage() throws IOException {
         String words = "Hoy no se inyecta. ".repeat(20).strip();
-        byte[] pdf = typesetter.typeset(Samples.page("<p>Wait. <span lang=\"es\">" + words + "</span> Go on.</p>"))
+        byte[] pdf = typesetter
+                .typeset(Samples.page("<p>Wait. <span lang=\"es\">" + words + "</span> Go on.</p>"))
                 .value()
                 .orElseThrow();
         assertEquals(words, spanish(pdf));
@@ -57,7 +60,10 @@ class LanguageTagsTest {
         byte[] pdf = typesetter.typeset(Samples.withAttachments()).value().orElseThrow();
         assertEquals(
                 List.of("en"),
-                TaggedText.of(pdf).stream().map(TaggedBlock::language).distinct().toList());
+                TaggedText.of(pdf).stream()
+                        .map(TaggedBlock::language)
+                        .distinct()
+                        .toList());
     }
 
     private static String spanish(byte[] pdf) throws IOException {

@@ -58,7 +58,8 @@ class SyllablesTest {
     @Test
     void staysWithinTwoSyllablesOfThePublishedSentence() {
         int syllables = 0;
-        for (String word : "The Australian platypus is seemingly a hybrid of a mammal and reptilian creature".split(" ")) {
+        for (String word :
+                "The Australian platypus is seemingly a hybrid of a mammal and reptilian creature".split(" ")) {
             syllables += Syllables.ENGLISH.of(word);
         }
         assertEquals(24, syllables, 2);
