@@ -15,8 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Whether a plan can be printed in its language: is there a folder, is it still approved, is every text its own, and has
- * a person read it.
+ * Whether a plan can be printed in its language: is there a folder, is it approved, is every text its own, and has a
+ * person read it.
  *
  * @param draftReasons each as the rest of the sentence "draft because"
  */
@@ -40,22 +40,34 @@ record LanguageCheck(List<Finding> findings, List<String> draftReasons) {
         }
         WordingFolder folder = WordingFolder.of(templates, language);
         List<Finding> findings = new ArrayList<>();
-        if (files.plan().prepared().on().isAfter(folder.pack().lastDay())) {
-            findings.add(Finding.stop(
-                    "WORDING-ENDED",
-                    place,
-                    "the wording in " + folder.pack().name() + " may be printed until "
-                            + folder.pack().lastDay() + " only",
-                    "let the clinic read and approve it again, and write the new day in its " + Pack.FILE));
+        List<String> reasons = new ArrayList<>();
+        for (WordingFolder words : used(folder)) {
+            WordingApproval approval = new WordingApproval(words, place)
+                    .check(files.plan().prepared().on());
+            findings.addAll(approval.findings());
+            reasons.addAll(approval.draftReasons());
         }
-        return folder.pack().source().isEmpty()
-                ? new LanguageCheck(findings, List.of())
-                : translated(folder, files, findings);
+        if (folder.pack().source().isPresent()) {
+            translated(folder, files, findings, reasons);
+        }
+        return new LanguageCheck(findings, reasons);
     }
 
-    private static LanguageCheck translated(WordingFolder folder, PlanFiles files, List<Finding> findings) {
+    /** The source's texts stand in for missing ones, and staff read it on the chart copy. */
+    private static List<WordingFolder> used(WordingFolder folder) {
+        return folder.pack().source().isEmpty() ? List.of(folder) : List.of(folder.source(), folder);
+    }
+
+    /** The packs whose texts an issue prints, the source first. */
+    static List<Pack> packs(Path templates, String language) {
+        return used(WordingFolder.of(templates, language)).stream()
+                .map(WordingFolder::pack)
+                .toList();
+    }
+
+    private static void translated(
+            WordingFolder folder, PlanFiles files, List<Finding> findings, List<String> reasons) {
         String name = folder.pack().name();
-        List<String> reasons = new ArrayList<>();
         if (folder.pack().reviewer().isEmpty()) {
             reasons.add("no person has reviewed the wording in " + name);
             findings.add(Finding.note(
@@ -75,7 +87,6 @@ record LanguageCheck(List<Finding> findings, List<String> draftReasons) {
             reasons.add("texts of the clinic's files are not in " + name);
             findings.addAll(slots);
         }
-        return new LanguageCheck(findings, reasons);
     }
 
     /** A text that falls back is no warning that a line under overrides could lift: it keeps the packet a draft. */

@@ -282,7 +282,7 @@ public final class Press implements AutoCloseable {
         }
     }
 
-    private static ChartSource chartSource(Reckoning reckoning, List<Finding> notes, String code) {
+    private ChartSource chartSource(Reckoning reckoning, List<Finding> notes, String code) {
         Reckoning.Computed own = reckoning.own();
         return new ChartSource(
                 own.files(),
@@ -293,6 +293,7 @@ public final class Press implements AutoCloseable {
                 reckoning.verdict().accepted().stream()
                         .map(each -> new ChartSource.Accepted(each.finding(), each.reason(), each.by()))
                         .toList(),
+                LanguageCheck.packs(templates, own.files().plan().language()),
                 code,
                 reckoning.isDraft(),
                 VERSION);

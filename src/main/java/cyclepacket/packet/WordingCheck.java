@@ -54,12 +54,13 @@ public final class WordingCheck {
         List<TextEntry> texts = folder.translation().map(Translation::own).orElseGet(folder::texts).values().stream()
                 .toList();
         List<Finding> findings = new ArrayList<>(folder.findings());
+        Place ofPack = pack.entries().get("name").place();
+        findings.addAll(new WordingApproval(folder, ofPack).checkTexts().findings());
         List<Passage> forPatients = passages(texts.stream().filter(text -> !pack.isForStaff(text)));
         findings.addAll(TextCheck.of(forPatients, rules, false));
         findings.addAll(TextCheck.of(passages(texts.stream().filter(pack::isForStaff)), rules, true));
         findings.addAll(TermCheck.of(forPatients, rules));
-        findings.addAll(
-                GradeCheck.of(forPatients, rules, pack.entries().get("name").place()));
+        findings.addAll(GradeCheck.of(forPatients, rules, ofPack));
         return Finding.sorted(findings);
     }
 

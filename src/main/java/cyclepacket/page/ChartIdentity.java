@@ -5,6 +5,7 @@ import cyclepacket.course.Trigger;
 import cyclepacket.plan.Anchor;
 import cyclepacket.plan.Clinic;
 import cyclepacket.plan.Plan;
+import cyclepacket.wording.Pack;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Section 1 of the chart copy: who it is for, whose order it follows, which days are planned and called. */
 final class ChartIdentity {
@@ -93,7 +95,42 @@ final class ChartIdentity {
                                 words.list(clinic.approved().by()),
                                 "until",
                                 words.fullDate(clinic.approved().lastDay())))
+                .add("wording", source.packs().stream().map(this::wording).collect(Collectors.joining("\n")))
                 .build();
+    }
+
+    /** Who let the words of one language be printed, and what is locked in them. */
+    private String wording(Pack pack) {
+        String until = words.fullDate(pack.lastDay());
+        String approved = pack.approved()
+                .map(approval -> words.fill(
+                        "checked.wording.of",
+                        "name",
+                        pack.name(),
+                        "version",
+                        pack.version(),
+                        "by",
+                        approval.by(),
+                        "on",
+                        words.fullDate(approval.on()),
+                        "until",
+                        until))
+                .orElseGet(() -> words.fill(
+                        "checked.wording.none", "name", pack.name(), "version", pack.version(), "until", until));
+        String read = pack.source().isEmpty()
+                ? ""
+                : " "
+                        + words.fill(
+                                "checked.wording.translated",
+                                "translator",
+                                pack.translator(),
+                                "reviewer",
+                                pack.reviewer().orElse(words.text("checked.wording.nobody")));
+        return approved
+                + read
+                + pack.lockedCode()
+                        .map(code -> " " + words.fill("checked.wording.locked", "code", code))
+                        .orElse("");
     }
 
     private String countersigned(Plan.Countersigned sign) {

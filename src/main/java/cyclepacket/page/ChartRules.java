@@ -32,6 +32,7 @@ final class ChartRules {
             medicine.device().pen().ifPresent(pen -> groups.add(pen(medicine, pen)));
         }
         groups.add(clinic());
+        groups.add(new ChartFlags(words).group());
         groups.add(pharmacy(source.files().clinic().pharmacy()));
         return groups;
     }

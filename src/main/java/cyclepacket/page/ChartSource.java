@@ -5,6 +5,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.ledger.CycleLedger;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.supply.SupplyPlan;
+import cyclepacket.wording.Pack;
 import java.util.List;
 import java.util.Objects;
 
@@ -13,6 +14,7 @@ import java.util.Objects;
  *
  * @param findings what the checks found and nobody accepted, located
  * @param accepted warnings that somebody looked at and accepted
+ * @param packs the languages whose texts this issue prints, the source first
  * @param code the short code that only this issue has
  * @param draft true until a second person has countersigned
  * @param programVersion the version of this program
@@ -24,6 +26,7 @@ public record ChartSource(
         SupplyPlan supply,
         List<Finding> findings,
         List<Accepted> accepted,
+        List<Pack> packs,
         String code,
         boolean draft,
         String programVersion) {
@@ -34,6 +37,7 @@ public record ChartSource(
         Objects.requireNonNull(supply, "supply");
         findings = List.copyOf(findings);
         accepted = List.copyOf(accepted);
+        packs = List.copyOf(packs);
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(programVersion, "programVersion");
     }

@@ -63,6 +63,24 @@ public final class WordingFolder {
         return texts;
     }
 
+    /** The language's own texts of these files, without the texts they were made from, by key. */
+    public Map<String, TextEntry> texts(List<String> names) {
+        Map<String, TextEntry> texts = new TreeMap<>();
+        for (Path file : files()) {
+            if (names.contains(file.getFileName().toString().replaceFirst("\\.properties$", ""))) {
+                read(file).stream()
+                        .filter(line -> line.key().indexOf('@') < 0)
+                        .forEach(line -> texts.put(line.key(), line));
+            }
+        }
+        return texts;
+    }
+
+    /** The language that this one was made from; itself when it is the source. */
+    public WordingFolder source() {
+        return pack.source().map(language -> of(templates, language)).orElse(this);
+    }
+
     /** Texts beside those of the source; empty for the source itself. */
     public Optional<Translation> translation() {
         return pack.source().map(language -> {

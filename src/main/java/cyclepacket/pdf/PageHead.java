@@ -20,6 +20,7 @@ final class PageHead {
         PageHead page = new PageHead(document);
         document.getDocumentElement().setAttribute("lang", facts.language());
         LinkNames.prepare(document);
+        Passages.prepare(document);
         Tree.childNamed(page.head, "title").setTextContent(facts.title());
         Element subject = Tree.make(document, "meta");
         subject.setAttribute("name", "subject");

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param source the language it was made from; empty for the source itself
  * @param version of a source: its own version; of a translation: the version it was made from
  * @param reviewer the person who read every text against its source; empty until there is one
- * @param approved who approved it and when, in the words of the file
+ * @param approved who approved it and when; empty until somebody has
  * @param lastDay the last day it may be printed
  * @param staff the files that only staff read, which need no translation
  * @param formats beginnings of keys that ICU's data stand for in other languages
@@ -31,7 +31,7 @@ public record Pack(
         String version,
         String translator,
         Optional<String> reviewer,
-        Optional<String> approved,
+        Optional<Approval> approved,
         LocalDate lastDay,
         List<String> staff,
         List<String> formats,
@@ -69,7 +69,7 @@ public record Pack(
                 needed(entries, "version"),
                 needed(entries, "translator"),
                 written(entries, "reviewer"),
-                approver.map(by -> by + ", " + LocalDate.parse(needed(entries, "approved-on"))),
+                approver.map(by -> new Approval(by, LocalDate.parse(needed(entries, "approved-on")))),
                 LocalDate.parse(needed(entries, "ends")),
                 words(entries, "staff"),
                 words(entries, "formats"),
@@ -85,6 +85,16 @@ public record Pack(
     /** Whether ICU's data stand for this key in other languages. */
     public boolean isFormat(String key) {
         return formats.stream().anyMatch(key::startsWith);
+    }
+
+    /** The files whose texts no clinic file and no edit changes without a new approval; only the source names them. */
+    public List<String> locked() {
+        return words(entries, "locked");
+    }
+
+    /** The code of the locked texts as they were approved. */
+    public Optional<String> lockedCode() {
+        return written(entries, "locked-code");
     }
 
     private static List<String> words(Map<String, TextEntry> entries, String key) {

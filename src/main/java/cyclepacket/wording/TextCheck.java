@@ -43,7 +43,7 @@ public final class TextCheck {
             }
         }
         if (sentences > 0 && passive > MOST_PASSIVE * sentences) {
-            check.findings.add(Finding.warn(
+            check.findings.add(Finding.stop(
                     "WORDING-PASSIVE-SHARE",
                     passages.get(0).places().apply(""),
                     passive + " of " + sentences + " sentences are passive",

@@ -12,9 +12,7 @@ import cyclepacket.pdf.TaggedBlock;
 import cyclepacket.pdf.TaggedText;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,9 +20,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,62 +29,43 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PacketWordsTest {
     private static final int DPI = 24;
     private static final int FOOTER_POINTS = 66;
-    private static final List<String> LANGUAGES = List.of("en", "es");
 
-    @TempDir
-    static Path folder;
-
-    private static WordedHome home;
-    private static Press press;
     private static WordingCheck check;
 
     @BeforeAll
-    static void opens() throws IOException {
-        home = new WordedHome(folder.resolve("home"));
-        press = new Press(home.path());
-        check = new WordingCheck(home.path());
-    }
-
-    @AfterAll
-    static void closes() {
-        press.close();
+    static void opens() {
+        check = new WordingCheck(Path.of(""));
     }
 
     static Stream<String> packets() throws IOException {
         List<String> names = new ArrayList<>();
-        for (String line : Files.readAllLines(Path.of("plans/examples.txt"))) {
-            if (!line.isBlank() && !line.startsWith("#")) {
-                LANGUAGES.forEach(language -> names.add(line.strip() + " " + language));
-            }
+        for (String plan : PrintedDemo.plans()) {
+            PrintedDemo.LANGUAGES.forEach(language -> names.add(plan + " " + language));
         }
-        names.add("SM-04417 es paper: A4");
-        names.add("SM-04417 es text-size: large");
+        names.add("SM-04417 es A4");
+        names.add("SM-04417 es large");
         return names.stream();
     }
 
-    private static Path printed(String name) throws IOException {
-        String[] parts = name.split(" ", 3);
-        Path plan = home.plan(parts[0], "words", text -> {
-            String spoken = WordedHome.inLanguage(parts[1]).apply(text);
-            return parts.length == 2 ? spoken : spoken.replaceAll("(?m)^" + parts[2].split(":")[0] + ": .*$", parts[2]);
-        });
-        Path out = folder.resolve("out-" + name.replaceAll("[^A-Za-z0-9]", "-"));
-        Outcome outcome = press.print(plan, out, false, Instant.EPOCH);
-        return outcome.written()
-                .orElseThrow(() -> new AssertionError(FindingText.print(outcome.findings())))
-                .folder();
+    private static PrintedDemo.Packet printed(String name) throws IOException {
+        String[] parts = name.split(" ");
+        return PrintedDemo.of(
+                parts[0],
+                parts[1],
+                name.endsWith("large") ? "large" : "standard",
+                name.endsWith("A4") ? "A4" : "letter");
     }
 
     @ParameterizedTest
     @MethodSource("packets")
     void speaksPlainlyAndKeepsTheStandards(String name) throws IOException {
-        Path issue = printed(name);
-        byte[] packet = Files.readAllBytes(issue.resolve("packet.pdf"));
+        PrintedDemo.Packet printed = printed(name);
+        byte[] packet = printed.pdf();
         List<Finding> found = new ArrayList<>(check.pdf(packet, name));
         assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
         found.removeIf(finding -> finding.severity() == Severity.NOTE);
         assertEquals("", FindingText.print(found));
-        assertEquals(name.contains(" es"), Files.exists(issue.resolve("beside.pdf")), "staff can read it too");
+        assertEquals(name.contains(" es"), printed.beside().isPresent(), "staff can read it too");
         endsNoPageWithAHeading(packet);
         // PacketPrintTest and LargeFormsTest hold large print to it, in English; in Spanish it is not held to it yet.
         if (!name.contains("large")) {
@@ -99,7 +76,7 @@ class PacketWordsTest {
             Conformity.assertConforms(packet);
         }
         if (name.equals("SM-04417-issue-3 es")) {
-            Conformity.assertConforms(Files.readAllBytes(issue.resolve("beside.pdf")));
+            Conformity.assertConforms(printed.beside().orElseThrow());
         }
     }
 

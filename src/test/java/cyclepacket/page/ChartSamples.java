@@ -11,6 +11,7 @@ import cyclepacket.pdf.Sheet;
 import cyclepacket.pdf.Typesetter;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.supply.SupplyPlan;
+import cyclepacket.wording.Pack;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -48,7 +49,20 @@ final class ChartSamples {
         Course course = Course.of(files);
         CycleLedger ledger = CycleLedger.of(files, course);
         return new ChartSource(
-                files, course, ledger, SupplyPlan.of(files, ledger), findings, accepted, "7QHX-4TRW", draft, "0.1.0");
+                files,
+                course,
+                ledger,
+                SupplyPlan.of(files, ledger),
+                findings,
+                accepted,
+                packs(files),
+                "7QHX-4TRW",
+                draft,
+                "0.1.0");
+    }
+
+    private static List<Pack> packs(PlanFiles files) {
+        return List.of(WordingFolder.of(TEMPLATES, files.plan().language()).pack());
     }
 
     static ChartSource source(PlanFiles files) {

@@ -49,6 +49,7 @@ public final class DemoPlan {
     public Device.Prime prime = Device.Prime.EACH_NEW_CARTRIDGE;
     public HouseRules.SwabSkin swab = HouseRules.SwabSkin.ALCOHOL;
     public List<String> avoid = List.of();
+    public Map<String, String> thresholds = Map.of("weight-gain", "2 lb in 24 h", "fever", "100.4 F");
     public ZoneId patientZone = NEW_YORK;
     public String firstDose = "187.5";
     public String dialMost = "400";
@@ -181,7 +182,7 @@ public final class DemoPlan {
                 true,
                 List.of("nurse", "navigator"),
                 LocalTime.of(15, 0),
-                Map.of("weight-gain", "2 lb in 24 h", "fever", "100.4 F"),
+                thresholds,
                 2,
                 swab,
                 Map.of(

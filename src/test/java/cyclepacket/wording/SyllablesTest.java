@@ -3,6 +3,9 @@ package cyclepacket.wording;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -23,8 +26,47 @@ class SyllablesTest {
                 .sum();
     }
 
+    /** Every word of the English patient texts of 25 November 2026, with the syllables of a dictionary. */
+    private static Map<String, Integer> wordsOfThePages() throws IOException {
+        Map<String, Integer> words = new TreeMap<>();
+        for (String line : Files.readAllLines(Path.of("src/test/resources/words/syllables-en.txt"))) {
+            if (!line.startsWith("#")) {
+                String[] parts = line.split(" ");
+                for (int at = 1; at < parts.length; at++) {
+                    words.put(parts[at], Integer.valueOf(parts[0]));
+                }
+            }
+        }
+        return words;
+    }
+
+    /**
+     * The error budget: one syllable in a hundred, on 691 words of 1,000 syllables. The npm package syllable 5.0.1 (Node
+     * 20.20, 25 November 2026) counts 1,005 on the same list and is off by 13.
+     */
     @Test
-    void countsEnglishWithinFourPercent() {
+    void countsTheWordsOfThePagesWithinOnePercent() throws IOException {
+        Map<String, Integer> words = wordsOfThePages();
+        int syllables = words.values().stream().mapToInt(Integer::intValue).sum();
+        assertEquals(691, words.size());
+        assertEquals(1000, syllables);
+        int off = off(words, Syllables.ENGLISH);
+        assertTrue(off * 100 <= syllables, off + " of " + syllables);
+    }
+
+    /** Published with 24 syllables, for which grade 11.3 is given; the npm package syllable 5.0.1 counts 26. */
+    @Test
+    void staysWithinTwoSyllablesOfThePublishedSentence() {
+        int syllables = 0;
+        for (String word :
+                "The Australian platypus is seemingly a hybrid of a mammal and reptilian creature".split(" ")) {
+            syllables += Syllables.ENGLISH.of(word);
+        }
+        assertEquals(24, syllables, 2);
+    }
+
+    @Test
+    void countsEnglishWithinFourPercentOnAnOlderList() {
         Map<String, Integer> words = counted("nee-dle car-tridge win-dow num-ber in-ject in-jec-tion eve-ning sy-ringe"
                 + " con-tain-er phar-ma-cy med-i-cine plun-ger re-frig-er-a-tor dose tick washed emp-ty a-gain"
                 + " re-triev-al cal-en-dar leaf-let but-ton trash bot-tle al-co-hol fold skin count slow-ly to-night"
