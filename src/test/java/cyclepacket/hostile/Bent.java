@@ -1,5 +1,6 @@
 package cyclepacket.hostile;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,14 +25,32 @@ record Bent(long seed, Twist kind, Path plan, Path file, byte[] bytes) {
         Path plan = chance.of(demo.plans());
         Path file = chance.in100(55) ? demo.filesOf(plan).get(0) : chance.of(demo.filesOf(plan));
         Node tree = demo.tree(file);
-        for (int times = 1 + chance.below(3); times > 0; times--) {
+        for (int times = chance.of(List.of(1, 1, 1, 2, 3)); times > 0; times--) {
             kind.bend(tree, chance);
         }
-        if (chance.in100(20)) {
+        if (chance.in100(10)) {
             chance.of(kinds).bend(tree, chance);
         }
         String text = YamlOut.write(tree, chance.below(4), chance.in100(50));
         byte[] bytes = kind == Twist.BYTES ? Bytes.damaged(text, chance) : text.getBytes(StandardCharsets.UTF_8);
         return new Bent(seed, kind, plan, file, bytes);
+    }
+
+    /** What is done while the bent file lies in its place. */
+    @FunctionalInterface
+    interface Work {
+        void done() throws IOException;
+    }
+
+    /** @throws AssertionError with the seed, when the work fails in any way */
+    void in(Demo demo, Work work) throws IOException {
+        demo.put(file, bytes);
+        try {
+            work.done();
+        } catch (RuntimeException | StackOverflowError | AssertionError fault) {
+            throw new AssertionError("seed " + seed + ", " + kind + " of " + file, fault);
+        } finally {
+            demo.restore(file);
+        }
     }
 }

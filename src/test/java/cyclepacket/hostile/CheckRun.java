@@ -5,13 +5,12 @@ import cyclepacket.finding.FindingText;
 import cyclepacket.packet.Reckoning;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /** Reads and checks one bent plan after another, as {@code check}, {@code ledger} and {@code supplies} do. */
 final class CheckRun {
-    static final long LONGEST_NANOS = 2_000_000_000L;
+    private static final long LONGEST_NANOS = 2_000_000_000L;
     private static final Path TEMPLATES = Path.of("templates");
 
     private final Demo demo;
@@ -28,8 +27,7 @@ final class CheckRun {
     /** @throws AssertionError with the seed, when the program fails or takes too long */
     void run(long seed) throws IOException {
         Bent bent = Bent.of(demo, seed, List.of(Twist.values()));
-        Files.write(bent.file(), bent.bytes());
-        try {
+        bent.in(demo, () -> {
             long before = cpu();
             boolean accepted = check(bent.plan());
             long spent = cpu() - before;
@@ -37,11 +35,7 @@ final class CheckRun {
                 throw new AssertionError("took " + spent / 1_000_000 + " ms");
             }
             tally.add(bent, accepted, spent);
-        } catch (RuntimeException | StackOverflowError | AssertionError fault) {
-            throw new AssertionError("seed " + seed + ", " + bent.kind() + " of " + bent.file(), fault);
-        } finally {
-            demo.restore(bent.file());
-        }
+        });
     }
 
     /** Everything that is said about a plan; whether it may be printed. */
@@ -76,7 +70,7 @@ final class CheckRun {
                 });
     }
 
-    static long cpu() {
+    private static long cpu() {
         return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 }

@@ -16,18 +16,23 @@ final class Demo {
     private final Map<Path, List<Path>> read = new LinkedHashMap<>();
     private final Map<Path, Node> trees = new LinkedHashMap<>();
 
-    private Demo() {}
+    private final Path plans;
+    private volatile boolean isWriting;
+
+    private Demo(Path plans) {
+        this.plans = plans;
+    }
 
     /** @param folder gets a folder {@code plans} */
     static Demo lay(Path folder) throws IOException {
-        Demo demo = new Demo();
+        Demo demo = new Demo(folder.resolve("plans"));
         Path from = Path.of("plans");
         List<Path> files;
         try (Stream<Path> all = Files.walk(from)) {
             files = all.filter(Files::isRegularFile).sorted().toList();
         }
         for (Path file : files) {
-            Path copy = folder.resolve("plans").resolve(from.relativize(file));
+            Path copy = demo.plans.resolve(from.relativize(file));
             Files.createDirectories(copy.getParent());
             byte[] bytes = Files.readAllBytes(file);
             Files.write(copy, bytes);
@@ -47,6 +52,10 @@ final class Demo {
         }
     }
 
+    Path folder() {
+        return plans;
+    }
+
     List<Path> plans() {
         return List.copyOf(read.keySet());
     }
@@ -63,6 +72,20 @@ final class Demo {
     }
 
     void restore(Path file) throws IOException {
-        Files.write(file, sound.get(file));
+        put(file, sound.get(file));
+    }
+
+    /** The only writing to the plans that is this harness's own. */
+    void put(Path file, byte[] bytes) throws IOException {
+        isWriting = true;
+        try {
+            Files.write(file, bytes);
+        } finally {
+            isWriting = false;
+        }
+    }
+
+    boolean isWriting() {
+        return isWriting;
     }
 }

@@ -168,6 +168,14 @@ enum Twist {
         @Override
         void bend(Node root, Chance chance) {
             int times = chance.of(List.of(50, 400, 3_000));
+            if (chance.in100(30)) {
+                StringBuilder keys = new StringBuilder("{");
+                for (int each = 0; each < times * 10; each++) {
+                    keys.append('k').append(each).append(chance.in100(5) ? ": 1,\n      " : ": 1, ");
+                }
+                spot(root, chance).ifPresent(spot -> spot.put(Leaf.raw(keys.append('}').toString())));
+                return;
+            }
             Optional<Spot> list = spot(root, chance).filter(spot -> !spot.isLeaf());
             if (list.isPresent()) {
                 for (int each = 0; each < times; each++) {

@@ -12,12 +12,15 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 @SuppressWarnings("removal")
 final class Watch extends SecurityManager {
     private final List<Path> readable;
-    private final List<Path> writable;
+    private final Path writable;
+    private final Demo demo;
     private final Queue<String> seen = new ConcurrentLinkedQueue<>();
 
-    Watch(List<Path> readable, List<Path> writable) {
+    /** @param demo whose files only the harness may write */
+    Watch(List<Path> readable, Path writable, Demo demo) {
         this.readable = readable;
         this.writable = writable;
+        this.demo = demo;
     }
 
     /** What was tried since the last call. */
@@ -39,7 +42,8 @@ final class Watch extends SecurityManager {
 
     @Override
     public void checkRead(String file) {
-        if (!isBelow(file, readable) && !isBelow(file, writable)) {
+        Path path = path(file);
+        if (!path.startsWith(writable) && readable.stream().noneMatch(path::startsWith)) {
             forbid("read " + file);
         }
     }
@@ -51,7 +55,8 @@ final class Watch extends SecurityManager {
 
     @Override
     public void checkWrite(String file) {
-        if (!isBelow(file, writable)) {
+        Path path = path(file);
+        if (!path.startsWith(writable) && !(demo.isWriting() && path.startsWith(demo.folder()))) {
             forbid("write " + file);
         }
     }
@@ -96,8 +101,7 @@ final class Watch extends SecurityManager {
         throw new SecurityException(what);
     }
 
-    private static boolean isBelow(String file, List<Path> folders) {
-        Path path = Path.of(file).toAbsolutePath().normalize();
-        return folders.stream().anyMatch(path::startsWith);
+    private static Path path(String file) {
+        return Path.of(file).toAbsolutePath().normalize();
     }
 }

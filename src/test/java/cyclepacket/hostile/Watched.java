@@ -30,8 +30,12 @@ final class Watched {
         int checks = Integer.parseInt(args[2]);
         int packets = Integer.parseInt(args[3]);
         Demo demo = Demo.lay(folder);
-        Watched watched = new Watched(install(folder));
+        Files.createDirectories(folder.resolve("out"));
+        Watched watched = new Watched(install(folder.resolve("out"), demo));
         watched.check(demo, seed, checks);
+        if (packets > 0) {
+            watched.print(demo, folder.resolve("out"), seed, packets);
+        }
         System.exit(watched.faults == 0 ? 0 : 1);
     }
 
@@ -39,13 +43,27 @@ final class Watched {
         long began = System.nanoTime();
         CheckRun run = new CheckRun(demo);
         for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
-            watched(run, seed);
+            watched(seed, run::run);
         }
-        System.out.print(run.tally().table("read and checked", "accepted", "refused"));
-        System.out.printf("%.0f s%n", (System.nanoTime() - began) / 1e9);
+        told(run.tally().table("read and checked", "accepted", "refused"), began);
     }
 
-    private void watched(CheckRun run, long seed) throws IOException {
+    private void print(Demo demo, Path out, long firstSeed, int packets) throws IOException {
+        long began = System.nanoTime();
+        try (PacketRun run = new PacketRun(demo, out)) {
+            for (long seed = firstSeed; run.tally().accepted() < packets; seed++) {
+                watched(seed, run::run);
+            }
+            told(run.tally().table("accepted plans", "printed", "refused") + run.twins(), began);
+        }
+    }
+
+    private static void told(String figures, long began) {
+        System.out.print(figures);
+        System.out.printf(java.util.Locale.ROOT, "%.0f s%n%n", (System.nanoTime() - began) / 1e9);
+    }
+
+    private void watched(long seed, Run run) throws IOException {
         try {
             run.run(seed);
             assertQuiet(seed);
@@ -57,24 +75,34 @@ final class Watched {
         }
     }
 
+    @FunctionalInterface
+    private interface Run {
+        void run(long seed) throws IOException;
+    }
+
     @SuppressWarnings("removal")
-    private static Watch install(Path folder) throws IOException {
+    private static Watch install(Path out, Demo demo) throws IOException {
         List<Path> readable = new ArrayList<>();
         readable.add(Path.of("templates").toAbsolutePath());
+        readable.add(demo.folder());
+        // Java's own windows library looks here once; it is not the program that asks.
+        readable.add(Path.of(System.getProperty("user.home"), ".accessibility.properties"));
         readable.add(Path.of(System.getProperty("java.home")).toRealPath());
         Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
                 .forEach(entry -> readable.add(Path.of(entry).toAbsolutePath()));
-        Watch watch = new Watch(readable, List.of(folder));
+        Watch watch = new Watch(readable, out, demo);
         System.setSecurityManager(watch);
-        assertFires(watch);
+        assertFires(watch, demo);
         return watch;
     }
 
     /** A watch that sees nothing proves nothing. */
-    private static void assertFires(Watch watch) throws IOException {
+    private static void assertFires(Watch watch, Demo demo) throws IOException {
         List<Attempt> attempts = List.of(
                 () -> Files.readString(Path.of("/etc/hostname")),
                 () -> Files.writeString(Path.of("pom.xml"), "gone"),
+                () -> Files.writeString(demo.plans().get(0), "gone"),
+                () -> Files.createTempDirectory("gone"),
                 () -> new java.io.FileInputStream("README.md").close(),
                 () -> Files.delete(Path.of("README.md")),
                 () -> new Socket(InetAddress.getLoopbackAddress(), 9).close(),
