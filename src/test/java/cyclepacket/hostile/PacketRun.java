@@ -84,7 +84,7 @@ final class PacketRun implements AutoCloseable {
     }
 
     /** Of the whole process: two documents are set at once. */
-    private static long cpu() {
+    static long cpu() {
         return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime();
     }
 

@@ -96,6 +96,8 @@ final class Watched {
         Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
                 .forEach(entry -> readable.add(Path.of(entry).toAbsolutePath()));
         Watch watch = new Watch(readable, out, demo);
+        // Java reads about its container once, when it is first asked for processor time.
+        PacketRun.cpu();
         if (canWatch()) {
             System.setSecurityManager(watch);
             assertFires(watch, demo);

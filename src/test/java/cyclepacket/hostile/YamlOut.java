@@ -11,6 +11,9 @@ import java.util.regex.Pattern;
 final class YamlOut {
     private static final Pattern PLAIN = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 ().+/-]*[A-Za-z0-9)]|[A-Za-z0-9]");
 
+    /** Short lines, deeper than any key in block form. */
+    private static final String BREAK = ",\n          ";
+
     private final int blockDepth;
     private final boolean escapes;
     private final StringBuilder text = new StringBuilder();
@@ -56,7 +59,7 @@ final class YamlOut {
             text.append('[');
             for (Node item : row.items()) {
                 flow(item);
-                text.append(", ");
+                text.append(BREAK);
             }
             text.append(']');
         } else if (node instanceof Branch branch) {
@@ -65,7 +68,7 @@ final class YamlOut {
                 leaf(entry.key());
                 text.append(": ");
                 flow(entry.value());
-                text.append(", ");
+                text.append(entry.value() instanceof Leaf ? ", " : BREAK);
             }
             text.append('}');
         }
