@@ -1,5 +1,7 @@
 package cyclepacket.cli;
 
+import cyclepacket.finding.FindingText;
+import cyclepacket.finding.Refused;
 import cyclepacket.packet.ChangedMeanwhile;
 import cyclepacket.packet.Press;
 import cyclepacket.packet.Unclear;
@@ -113,6 +115,11 @@ public final class CommandLines {
         if (fault instanceof IOException || fault instanceof UncheckedIOException) {
             terminal.say("A file could not be read or written: " + fault.getMessage());
             return ExitCode.USAGE;
+        }
+        if (fault instanceof Refused refused) {
+            terminal.err().print(FindingText.print(List.of(refused.finding())));
+            terminal.say("Nothing was written.");
+            return ExitCode.STOPPED;
         }
         terminal.say("This is a fault of Cyclepacket, not of the plan. Nothing was written.");
         fault.printStackTrace(terminal.err());

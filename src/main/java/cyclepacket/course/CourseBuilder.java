@@ -19,6 +19,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Dates the rows of one protocol for one plan. */
 final class CourseBuilder {
@@ -120,7 +121,7 @@ final class CourseBuilder {
         }
         Optional<ZonedDateTime> start = anchors.instant(row.firstDay().anchor().orElseThrow());
         Optional<LocalDate> last = dated(row.lastDay());
-        if (start.isEmpty() || last.isEmpty()) {
+        if (start.isEmpty() || last.isEmpty() || isTooLong(row, start.get().toLocalDate(), last.get())) {
             return;
         }
         ZonedDateTime at = start.get().plus(row.pattern().hoursAfter().orElse(Duration.ZERO));
@@ -137,7 +138,7 @@ final class CourseBuilder {
     private void addDaily(int index, Protocol.Row row) {
         Optional<LocalDate> first = dated(row.firstDay());
         Optional<LocalDate> last = dated(row.lastDay());
-        if (first.isEmpty() || last.isEmpty()) {
+        if (first.isEmpty() || last.isEmpty() || isTooLong(row, first.get(), last.get())) {
             return;
         }
         int step = row.pattern().everyDays();
@@ -149,6 +150,24 @@ final class CourseBuilder {
                 }
             }
         }
+    }
+
+    /** An anchor in the wrong year would give centuries of evenings. */
+    private boolean isTooLong(Protocol.Row row, LocalDate first, LocalDate last) {
+        boolean isTooLong = Stream.concat(countedFrom().stream(), Stream.of(first))
+                .anyMatch(day -> ChronoUnit.DAYS.between(day, last) > DayMark.FromAnchor.MOST_DAYS);
+        if (isTooLong) {
+            doubts.add(new CourseDoubt(
+                    CourseDoubt.Kind.ROW_TOO_LONG, true, "/anchors", row.medicine() + " until " + last));
+        }
+        return isTooLong;
+    }
+
+    /** The days that evenings are counted from. */
+    private List<LocalDate> countedFrom() {
+        return Stream.of(Anchor.S1, protocol.anchoring().start())
+                .flatMap(anchor -> anchors.date(anchor).stream())
+                .toList();
     }
 
     /** A stop or a start may name either product; both mean this row. */

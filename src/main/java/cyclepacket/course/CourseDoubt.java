@@ -33,6 +33,8 @@ public record CourseDoubt(Kind kind, boolean inPlan, String pointer, String subj
         /** A row at an exact time hangs on a day that has no instant. */
         EXACT_WITHOUT_TRIGGER,
         /** Half of an amount has too many decimals. */
-        HALF_INEXACT
+        HALF_INEXACT,
+        /** A row goes on further from the first day of the course than any course does. */
+        ROW_TOO_LONG
     }
 }

@@ -17,12 +17,16 @@ final class FormOfText {
 
     /** A key that is not written as names of its group are. */
     static Finding ofKey(Sheet sheet, FormatError error) {
-        String names = error.schema().get("propertyNames").get("$ref").asString();
+        String names = error.schema().get("propertyNames").path("$ref").asString("");
         Place place = sheet.placeOfKey(Pointers.child(error.pointer(), error.property()));
         String written = Characters.quoted(error.property());
         if (names.endsWith("/day-count")) {
             return Finding.stop(
                     "VALUE-FORM", place, written + " is not a number of days", "write a whole number from 1 to 99");
+        }
+        if (names.isEmpty()) {
+            return Finding.stop(
+                    "VALUE-FORM", place, written + " is not a language", "write its tag (RFC 5646), for example es");
         }
         return Finding.stop(
                 "VALUE-FORM",

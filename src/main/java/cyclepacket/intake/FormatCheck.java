@@ -22,6 +22,7 @@ final class FormatCheck {
         SchemaBook.Entry book = SchemaBook.of(sheet.kind());
         JsonNode tree = JsonTree.of(sheet.root().orElseThrow());
         List<FormatError> errors = book.schema().validate(tree).stream()
+                .limit(TreeReader.MOST_FINDINGS)
                 .map(error -> FormatError.of(error, book.text()))
                 .toList();
         FormatCheck check = new FormatCheck(sheet);

@@ -4,9 +4,11 @@ import cyclepacket.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What is looked for in the bare text before anything is parsed: encoding, characters that hide, tabs that indent. */
+/** What is looked for in the bare text before anything is parsed: encoding, characters that hide, tabs that indent, endless lines. */
 final class SourceCheck {
     private static final int REPLACEMENT = 0xFFFD;
+    /** In characters, ten times the longest text; every finding carries its line, so an endless one costs for each. */
+    private static final int LONGEST_LINE = 2_000;
 
     private SourceCheck() {}
 
@@ -30,6 +32,13 @@ final class SourceCheck {
                 }
             }
             tab(source, n + 1, line, found);
+            if (line.length() > LONGEST_LINE) {
+                found.add(source.stop(
+                        "YAML-LONG-LINE",
+                        new Spot(n + 1, line.codePointCount(0, LONGEST_LINE) + 1),
+                        "this line is longer than " + LONGEST_LINE + " characters",
+                        "give each entry a line of its own"));
+            }
         }
         return found;
     }

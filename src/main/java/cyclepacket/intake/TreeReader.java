@@ -20,6 +20,8 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class TreeReader {
     /** The formats need five levels. */
     static final int DEEPEST = 12;
+    /** A file with more slips than this is no plan file, and naming them all would take longer than anybody reads. */
+    static final int MOST_FINDINGS = 500;
 
     private final Source source;
     private final List<Finding> found;
@@ -43,12 +45,8 @@ final class TreeReader {
         } catch (YamlEngineException error) {
             found.add(SyntaxWords.finding(source, error));
             return Optional.empty();
-        } catch (TooDeep deep) {
-            found.add(source.stop(
-                    "YAML-TOO-DEEP",
-                    deep.spot,
-                    "values are nested more than " + DEEPEST + " deep",
-                    "write the file in the shape of the examples"));
+        } catch (Hopeless file) {
+            found.add(source.stop(file.code, file.spot, file.getMessage(), "write the file in the shape of the examples"));
             return Optional.empty();
         }
     }
@@ -75,7 +73,10 @@ final class TreeReader {
 
     private Tree value(Event event, Optional<Spot> key, int depth) {
         if (depth > DEEPEST) {
-            throw new TooDeep(start(event));
+            throw new Hopeless("YAML-TOO-DEEP", start(event), "values are nested more than " + DEEPEST + " deep");
+        }
+        if (found.size() >= MOST_FINDINGS) {
+            throw new Hopeless("YAML-TOO-MANY", start(event), "the rest is not read: so much before it is wrong");
         }
         if (event instanceof ScalarEvent scalar) {
             noAnchorOrTag(event, scalar.getAnchor(), scalar.getTag());
@@ -178,12 +179,14 @@ final class TreeReader {
     }
 
     /** Leaves the recursion; the file is refused as a whole. */
-    private static final class TooDeep extends RuntimeException {
+    private static final class Hopeless extends RuntimeException {
         private static final long serialVersionUID = 1L;
+        private final String code;
         private final transient Spot spot;
 
-        private TooDeep(Spot spot) {
-            super(null, null, false, false);
+        private Hopeless(String code, Spot spot, String message) {
+            super(message, null, false, false);
+            this.code = code;
             this.spot = spot;
         }
     }

@@ -161,8 +161,10 @@ final class LedgerBuilder {
         // Medicine lost in the same setting may have left the old container or the new one: both ends count.
         long soonest = isRead ? whole : Math.min(whole, after);
         long latest = isRead ? whole : Math.max(whole, after);
-        long most =
-                Math.min(latest - Math.max(totals.min(), before), draw.dialled().milliUnits());
+        // A record that contradicts itself is stopped elsewhere; here it must only give no amount below nothing.
+        long most = Math.max(
+                0,
+                Math.min(latest - Math.max(totals.min(), before), draw.dialled().milliUnits()));
         long least = Math.max(0, soonest - totals.max());
         // The set of totals ends one thousandth before the setting does: what is owed starts just above zero.
         boolean aboveZero = least <= 1 && most > least;

@@ -57,7 +57,11 @@ final class PlanFile {
         Path beside = Files.createTempFile(real.getParent(), ".changing-", ".tmp");
         try {
             try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-                channel.write(ByteBuffer.wrap(after));
+                ByteBuffer left = ByteBuffer.wrap(after);
+                while (left.hasRemaining()) {
+                    // A disk that fills up takes a part first, and says so only when it is asked again.
+                    channel.write(left);
+                }
                 channel.force(true);
             }
             copyRights(real, beside);

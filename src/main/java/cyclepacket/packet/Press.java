@@ -4,6 +4,7 @@ import cyclepacket.exchange.CalendarFile;
 import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
+import cyclepacket.finding.Refused;
 import cyclepacket.intake.PlanReader;
 import cyclepacket.intake.SourceFile;
 import cyclepacket.page.BatchSheets;
@@ -126,6 +127,14 @@ public final class Press implements AutoCloseable {
     }
 
     private Outcome run(Reckoning reckoning, Optional<Reckoning> replaced, Filing filing) throws IOException {
+        try {
+            return printed(reckoning, replaced, filing);
+        } catch (Refused refused) {
+            return filing.refused(reckoning, with(reckoning.findings(), refused.finding()));
+        }
+    }
+
+    private Outcome printed(Reckoning reckoning, Optional<Reckoning> replaced, Filing filing) throws IOException {
         if (reckoning.isStopped()) {
             return filing.refused(reckoning, reckoning.findings());
         }
@@ -274,6 +283,9 @@ public final class Press implements AutoCloseable {
         } catch (ExecutionException failed) {
             if (failed.getCause() instanceof IOException unreadable) {
                 throw unreadable;
+            }
+            if (failed.getCause() instanceof Refused refused) {
+                throw refused;
             }
             throw new IllegalStateException(failed.getCause());
         } catch (InterruptedException stopped) {

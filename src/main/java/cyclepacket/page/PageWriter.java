@@ -1,45 +1,46 @@
 package cyclepacket.page;
 
-import freemarker.template.Template;
-import freemarker.template.TemplateException;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Writes views as XHTML with the templates of one folder; opens no file outside it. */
 public final class PageWriter {
     private static final Duration LONGEST = Duration.ofSeconds(20);
+    /** In characters; a packet of two weeks has about half a million. */
+    private static final int MOST = 16_000_000;
 
     /** Read when they are asked for: most packets do without. */
-    private static final Pattern RARE = Pattern.compile("(batch.\\w+|beside|stop|door-large|vial|taken|sites|changed)\\.ftlh$");
+    private static final Pattern RARE =
+            Pattern.compile("(batch.\\w+|beside|stop|door-large|vial|taken|sites|changed|helper|travel)\\.ftlh$");
 
     private final Path templates;
     private final SafeConfiguration configuration;
     private final Duration longest;
+    private final int most;
+    private final Map<String, TemplateFault> stopped = new ConcurrentHashMap<>();
     private final Map<String, Wording> wordings = new ConcurrentHashMap<>();
 
     /** @param templates the folder with the page templates, style sheets, drawings and wording */
     public PageWriter(Path templates) {
-        this(templates, LONGEST);
+        this(templates, LONGEST, MOST);
     }
 
-    /** @param longest how long one document may take before it counts as a fault of its template */
-    PageWriter(Path templates, Duration longest) {
+    /**
+     * @param longest how long one document may take before it counts as a fault of its template
+     * @param most how many characters one document may have
+     */
+    PageWriter(Path templates, Duration longest, int most) {
         this.templates = templates;
         this.configuration = new SafeConfiguration(templates);
         this.longest = longest;
+        this.most = most;
     }
 
     /** The sentences of one language, read once. */
@@ -107,31 +108,17 @@ public final class PageWriter {
                 "steps", methods.steps(),
                 "all", methods.all(),
                 "either", methods.either());
-        ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
-            Thread thread = new Thread(task, "page-writer");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            return worker.submit(() -> fill(template, seen)).get(longest.toMillis(), TimeUnit.MILLISECONDS);
-        } catch (TimeoutException late) {
-            throw new TemplateFault(template + " took longer than " + longest.toMillis() + " ms", late);
-        } catch (ExecutionException failed) {
-            throw new TemplateFault(
-                    template + " cannot be filled: " + failed.getCause().getMessage(), failed.getCause());
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new TemplateFault("writing " + template + " was interrupted", stopped);
-        } finally {
-            // Interrupts a template that still runs; the checks added on loading make it stop.
-            worker.shutdownNow();
+        if (stopped.containsKey(template)) {
+            throw stopped.get(template);
         }
-    }
-
-    private String fill(String name, Map<String, Object> seen) throws IOException, TemplateException {
-        Template template = configuration.getTemplate(name);
-        StringWriter page = new StringWriter();
-        template.process(seen, page);
-        return UnbrokenText.keepTogether(page.toString());
+        try {
+            TemplateThread.Source source = () -> configuration.getTemplate(template);
+            return UnbrokenText.keepTogether(new Filling(template, source, seen, longest, most).text());
+        } catch (TemplateFault fault) {
+            if (fault.hasHung()) {
+                stopped.put(template, fault);
+            }
+            throw fault;
+        }
     }
 }

@@ -7,12 +7,15 @@ import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -20,13 +23,17 @@ import java.util.regex.Pattern;
  * folder, and every loop can be interrupted.
  */
 final class SafeConfiguration extends Configuration {
-    private static final Pattern CLOCK = Pattern.compile("\\.now\\b");
+    /** The clock, and what would make a template of a text: neither this check nor the one for endless loops sees that. */
+    private static final Pattern FORBIDDEN =
+            Pattern.compile("\\.now\\b|\\?(?:eval|eval_json|evalJson|interpret|new|api)\\b");
 
+    private final Path folder;
     private final Set<Template> checked =
             Collections.synchronizedSet(Collections.newSetFromMap(new IdentityHashMap<>()));
 
     SafeConfiguration(Path templates) {
         super(VERSION_2_3_35);
+        folder = templates;
         try {
             setTemplateLoader(new FileTemplateLoader(templates.toFile()));
         } catch (IOException unreadable) {
@@ -48,13 +55,36 @@ final class SafeConfiguration extends Configuration {
     public Template getTemplate(
             String name, Locale locale, Object condition, String encoding, boolean parsed, boolean ignoreMissing)
             throws IOException {
+        // An include asks as every loop does, or templates that include each other could not be stopped.
+        if (Thread.currentThread().isInterrupted()) {
+            throw new InterruptedIOException("writing was stopped");
+        }
         Template template = super.getTemplate(name, locale, condition, encoding, parsed, ignoreMissing);
         if (template != null && checked.add(template)) {
-            if (CLOCK.matcher(template.toString()).find()) {
-                throw new TemplateFault(name + " reads the clock; a page has no clock");
-            }
+            refuseForbidden(template);
             _CoreAPI.addThreadInterruptedChecks(template);
         }
         return template;
+    }
+
+    private void refuseForbidden(Template template) {
+        Matcher found = FORBIDDEN.matcher(template.toString());
+        if (found.find()) {
+            checked.remove(template);
+            String word = found.group();
+            throw new TemplatePlaces(template.getSourceName(), lineOf(template, word), 1)
+                    .fault("uses " + word + ", which no page may", null);
+        }
+    }
+
+    /** The parser's own text differs from the file by spaces; 1 where the word is spread over lines. */
+    private int lineOf(Template template, String word) {
+        try {
+            String file = Files.readString(folder.resolve(template.getSourceName()));
+            int at = Math.max(0, file.indexOf(word));
+            return 1 + (int) file.substring(0, at).chars().filter(c -> c == '\n').count();
+        } catch (IOException unreadable) {
+            throw new TemplateFault("the template " + template.getSourceName() + " cannot be read", unreadable);
+        }
     }
 }

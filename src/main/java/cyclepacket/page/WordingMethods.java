@@ -27,12 +27,12 @@ final class WordingMethods {
 
     /** One text as escaped markup, in which {@code *stars*} become strong. */
     TemplateMethodModelEx say() {
-        return arguments -> markup(key(arguments), gaps(arguments));
+        return placed(arguments -> markup(key(arguments), gaps(arguments)));
     }
 
     /** One text as plain words, to be put together with others before it is escaped. */
     TemplateMethodModelEx word() {
-        return arguments -> wording.fill(key(arguments), gaps(arguments));
+        return placed(arguments -> wording.fill(key(arguments), gaps(arguments)));
     }
 
     /** Several names joined as the language joins all of them. */
@@ -47,7 +47,7 @@ final class WordingMethods {
 
     /** The texts {@code prefix.1}, {@code prefix.2} and so on, each as escaped markup. */
     TemplateMethodModelEx steps() {
-        return arguments -> {
+        return placed(arguments -> {
             List<String> keys = wording.numbered(key(arguments));
             Map<String, String> gaps = gaps(arguments);
             return new TemplateSequenceModel() {
@@ -61,6 +61,17 @@ final class WordingMethods {
                     return keys.size();
                 }
             };
+        });
+    }
+
+    /** A text that is missing is told with the place in the template that asks for it. */
+    private static TemplateMethodModelEx placed(TemplateMethodModelEx method) {
+        return arguments -> {
+            try {
+                return method.exec(arguments);
+            } catch (TemplateFault missing) {
+                throw new TemplateModelException(missing.finding().text(), missing);
+            }
         };
     }
 

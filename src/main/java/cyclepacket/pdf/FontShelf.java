@@ -38,6 +38,11 @@ final class FontShelf {
                 Face.of(folder.resolve("NotoSansSymbols2-Regular.ttf"), "Noto Sans Symbols 2", 400)));
     }
 
+    /** The face that most text is set in. */
+    Face first() {
+        return faces.get(0);
+    }
+
     boolean canDraw(int codePoint) {
         return faces.stream().anyMatch(face -> face.characters().getGlyphId(codePoint) != 0);
     }

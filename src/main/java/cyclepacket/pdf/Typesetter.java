@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.locks.ReentrantLock;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.w3c.dom.Document;
 
 /**
@@ -40,9 +41,11 @@ public final class Typesetter {
     public static Typesetter open(Path templates) throws IOException {
         Remarks.silenceLog();
         Path folder = templates.toRealPath();
+        FontShelf fonts = FontShelf.open(folder.resolve("fonts"));
+        FontMappers.set(new OwnFonts(fonts.first()));
         return new Typesetter(
                 folder,
-                FontShelf.open(folder.resolve("fonts")),
+                fonts,
                 Files.readAllBytes(folder.resolve("colour").resolve("sRGB.icc")));
     }
 

@@ -5,6 +5,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
 import java.io.IOException;
 import java.io.StringReader;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
@@ -23,10 +24,15 @@ final class XhtmlReader {
     private static final Pattern BARE_DOCTYPE =
             Pattern.compile("^(\\s*)<!DOCTYPE\\s+html\\s*>", Pattern.CASE_INSENSITIVE);
 
+    /** The block of marks that combine with the letter before them. */
+    private static final char FIRST_MARK = '\u0300';
+
+    private static final char LAST_MARK = '\u036f';
+
     private XhtmlReader() {}
 
     static Checked<Document> read(String xhtml, Place place) {
-        String body = BARE_DOCTYPE.matcher(xhtml).replaceFirst("$1").stripLeading();
+        String body = joined(BARE_DOCTYPE.matcher(xhtml).replaceFirst("$1").stripLeading());
         try {
             return Checked.of(builder().parse(new InputSource(new StringReader(body))), List.of());
         } catch (SAXParseException e) {
@@ -36,6 +42,19 @@ final class XhtmlReader {
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    /**
+     * Letters joined with the marks that stand behind them (normalization form C, UAX 15): the renderer would print a mark
+     * through a capital letter, and some programs write names that way.
+     */
+    private static String joined(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (text.charAt(at) >= FIRST_MARK && text.charAt(at) <= LAST_MARK) {
+                return Normalizer.normalize(text, Normalizer.Form.NFC);
+            }
+        }
+        return text;
     }
 
     /** The parser's own words are left out: they change with the language of the computer. */

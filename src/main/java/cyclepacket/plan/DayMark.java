@@ -37,10 +37,13 @@ public sealed interface DayMark {
      * @param daysAfter whole days, negative before the anchor, -400 to 400
      */
     record FromAnchor(Anchor from, int daysAfter) implements DayMark {
+        /** Common practice, no published source: no course goes on for more than about a year. */
+        public static final int MOST_DAYS = 400;
+
         public FromAnchor {
             Objects.requireNonNull(from, "from");
-            if (Math.abs(daysAfter) > 400) {
-                throw new Refusal("a day more than 400 days from its anchor", "write a day within a year of " + from);
+            if (Math.abs(daysAfter) > MOST_DAYS) {
+                throw new Refusal("a day more than " + MOST_DAYS + " days from its anchor", "write a day within a year of " + from);
             }
         }
 

@@ -37,6 +37,7 @@ public final class SafetyCheck {
             new DoseLineLeftBehindRule(),
             new DoseAbsentRule(),
             new RowEmptyRule(),
+            new RowTooLongRule(),
             new RowsOverlapRule(),
             new AnchorUndatedRule(),
             new HourAbsentRule(),

@@ -101,4 +101,15 @@ class TreeReaderTest {
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
+
+    @Test
+    void givesUpOnAFileInWhichAlmostEverythingIsWrong() {
+        assertTrue(read("a: 1\n".repeat(TreeReader.MOST_FINDINGS + 1)).isPresent());
+        assertEquals(TreeReader.MOST_FINDINGS, found.size());
+        found.clear();
+        assertTrue(read("a: 1\n".repeat(TreeReader.MOST_FINDINGS + 2)).isEmpty());
+        Finding last = found.get(TreeReader.MOST_FINDINGS);
+        assertEquals("YAML-TOO-MANY", last.code());
+        assertEquals(TreeReader.MOST_FINDINGS + 2, last.place().line());
+    }
 }

@@ -1,0 +1,140 @@
+package cyclepacket.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Commands that lose their disk, their right to write or their life. {@code -Dkills=200} tries every command with each
+ * fault and kills each that often; without it every command meets one fault.
+ */
+class FaultsTest {
+    private static final int KILLS = Integer.getInteger("kills", 1);
+    private static final boolean ALL = KILLS > 1;
+    /** Longer than any of the commands takes on a quiet machine, in milliseconds. */
+    private static final int LATEST_KILL = 2_500;
+
+    @TempDir
+    Path folder;
+
+    private final Random moments = new Random(20270313);
+
+    static Stream<Chore> starved() {
+        return ALL
+                ? Stream.of(Chore.PACKET, Chore.RECORD, Chore.REVISE, Chore.COUNTERSIGN)
+                : Stream.of(Chore.PACKET, Chore.RECORD);
+    }
+
+    static Stream<Chore> killed() {
+        return ALL
+                ? Stream.of(Chore.PACKET, Chore.RECORD, Chore.REVISE, Chore.COUNTERSIGN)
+                : Stream.of(Chore.REVISE, Chore.COUNTERSIGN);
+    }
+
+    /** A file may grow to one block only: to the program it is as if the disk were full in the middle of a file. */
+    @ParameterizedTest
+    @MethodSource("starved")
+    void leaveEverythingAsItWasWhenTheDiskIsFull(Chore chore) throws IOException, InterruptedException {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "NOT CHECKED: no shell to set the limit");
+        chore.lay(folder);
+        Map<String, String> before = Chore.files(folder);
+        Process run = chore.elsewhere(folder, List.of("/bin/sh", "-c", "ulimit -f 1 && exec \"$@\"", "sh"));
+        String told = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(run.waitFor(120, TimeUnit.SECONDS));
+        assertEquals(ExitCode.USAGE, run.exitValue(), told);
+        assertTrue(told.contains("A file could not be read or written: File too large"), told);
+        assertEquals(before, Chore.files(folder));
+        assertFalse(Files.exists(folder.resolve("out/SM-04417/issue-3")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("killed")
+    void leaveThePlanWholeWhenKilled(Chore chore) throws IOException, InterruptedException {
+        Path whole = folder.resolve("whole");
+        chore.lay(whole);
+        String unchanged = Files.readString(chore.file(whole));
+        assertEquals(ExitCode.DONE, chore.here(whole).exit());
+        String changed = Files.readString(chore.file(whole));
+        Map<String, Integer> met = new HashMap<>();
+        for (int kill = 0; kill < KILLS; kill++) {
+            Path own = folder.resolve("kill-" + kill);
+            chore.lay(own);
+            Process run = chore.elsewhere(own, List.of());
+            if (!run.waitFor(moments.nextInt(LATEST_KILL), TimeUnit.MILLISECONDS)) {
+                run.destroyForcibly().waitFor();
+            }
+            String now = Files.readString(chore.file(own));
+            assertTrue(now.equals(unchanged) || now.equals(changed), "kill " + kill + " left half a plan");
+            met.merge(now.equals(changed) ? "whole change" : "no change", 1, Integer::sum);
+            if (now.equals(unchanged)) {
+                TypedRun again = chore.here(own);
+                assertEquals(ExitCode.DONE, again.exit(), again.err());
+                assertEquals(changed, Files.readString(chore.file(own)));
+            }
+        }
+        Files.writeString(Path.of("target", "killed-" + chore.name() + ".txt"), KILLS + " kills: " + met + "\n");
+    }
+
+    @Test
+    void saySoWhenNothingMayBeWritten() throws IOException {
+        Chore.PACKET.lay(folder);
+        Files.writeString(folder.resolve("out"), "a file, where a folder is wanted");
+        Map<String, String> before = Chore.files(folder);
+        TypedRun run = Chore.PACKET.here(folder);
+        assertEquals(ExitCode.USAGE, run.exit(), run.err());
+        assertTrue(run.err().contains("could not be read or written"), run.err());
+        assertEquals(before, Chore.files(folder));
+    }
+
+    /** The owner's rights stop everybody but root, whom only the flag of the file system stops. */
+    @Test
+    void leaveThePlanOfAFolderThatIsLocked() throws IOException, InterruptedException {
+        Chore.RECORD.lay(folder);
+        Path plans = folder.resolve("plans/patients");
+        Map<String, String> before = Chore.files(folder);
+        lock(plans, true);
+        try {
+            assumeTrue(isLocked(plans), "NOT CHECKED: this user can write everywhere");
+            TypedRun run = Chore.RECORD.here(folder);
+            assertEquals(ExitCode.USAGE, run.exit(), run.err());
+            assertTrue(run.err().contains("ou may not read or write") || run.err().contains("could not be"), run.err());
+            assertEquals(before, Chore.files(folder));
+        } finally {
+            lock(plans, false);
+        }
+    }
+
+    private static void lock(Path folder, boolean on) throws IOException, InterruptedException {
+        Path flag = Path.of("/usr/bin/chattr");
+        if (Files.isExecutable(flag)) {
+            new ProcessBuilder(flag.toString(), on ? "+i" : "-i", folder.toString()).start().waitFor();
+        }
+        boolean isDone = folder.toFile().setWritable(!on);
+        assertTrue(isDone || on, "the folder stays locked");
+    }
+
+    private static boolean isLocked(Path folder) {
+        try {
+            Files.delete(Files.createTempFile(folder, "try", ".tmp"));
+            return false;
+        } catch (IOException locked) {
+            return true;
+        }
+    }
+}
