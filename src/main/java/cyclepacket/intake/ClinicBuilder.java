@@ -2,6 +2,7 @@ package cyclepacket.intake;
 
 import cyclepacket.plan.Clinic;
 import cyclepacket.plan.ClinicTexts;
+import cyclepacket.plan.ExtraPart;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Pharmacy;
 import cyclepacket.plan.SupplyRules;
@@ -38,6 +39,7 @@ final class ClinicBuilder {
         Part<Clinic.Approval> approved = approval(top.at("approved"));
         Part<SupplyRules> supplies = new SupplyRulesBuilder(top.at("supplies")).rules();
         Part<ClinicTexts> texts = new ClinicTextsBuilder(top).texts();
+        Part<Optional<Set<ExtraPart>>> with = ExtraParts.read(top.at("with"));
         return Part.whole(
                 top,
                 () -> new Clinic(
@@ -53,7 +55,8 @@ final class ClinicBuilder {
                         pharmacy.get(),
                         approved.get(),
                         supplies.get(),
-                        texts.get()));
+                        texts.get(),
+                        with.get().orElse(Set.of())));
     }
 
     private static Part<Clinic.Phone> phone(Field phone) {

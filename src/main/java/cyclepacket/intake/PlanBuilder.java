@@ -2,6 +2,7 @@ package cyclepacket.intake;
 
 import cyclepacket.plan.Anchor;
 import cyclepacket.plan.DayMark;
+import cyclepacket.plan.ExtraPart;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.RecordLine;
 import cyclepacket.plan.Revision;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /** Builds the record of a plan file. */
@@ -50,6 +52,7 @@ final class PlanBuilder {
         Part<Optional<Plan.Countersigned>> countersigned =
                 top.at("countersigned").ifWritten(PlanPeople::countersigned);
         Part<List<Revision>> revised = top.at("revised").each(PlanPeople::revision);
+        Part<Optional<Set<ExtraPart>>> with = ExtraParts.read(top.at("with"));
         // Whatever the plan refuses as a whole is a matter of its issue numbers; every other limit is the schema's.
         return Part.whole(
                 top.at("replaces"),
@@ -73,7 +76,8 @@ final class PlanBuilder {
                         overrides.get(),
                         prepared.get(),
                         countersigned.get(),
-                        revised.get()));
+                        revised.get(),
+                        with.get()));
     }
 
     private static String id(String text) {

@@ -143,7 +143,8 @@ public final class ClinicWords {
                 own.pharmacy(),
                 own.approved(),
                 own.supplies(),
-                new ClinicTexts(lines, own.texts().translations()));
+                new ClinicTexts(lines, own.texts().translations()),
+                own.with());
     }
 
     private Clinic.Phone phone(Clinic.Phone own, String which) {

@@ -14,6 +14,7 @@ import java.util.Set;
  * @param closed days without clinic hours besides Saturdays and Sundays
  * @param supplies what it says about odds, boxes and containers
  * @param texts what it adds to the packet's words
+ * @param with parts printed on request, for every plan that does not choose itself
  */
 public record Clinic(
         String name,
@@ -28,7 +29,8 @@ public record Clinic(
         Pharmacy pharmacy,
         Approval approved,
         SupplyRules supplies,
-        ClinicTexts texts) {
+        ClinicTexts texts,
+        Set<ExtraPart> with) {
     public Clinic {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(zone, "zone");
@@ -43,9 +45,10 @@ public record Clinic(
         Objects.requireNonNull(approved, "approved");
         Objects.requireNonNull(supplies, "supplies");
         Objects.requireNonNull(texts, "texts");
+        with = ExtraPart.copyOf(with);
     }
 
-    /** A clinic that adds nothing to the packet's words. */
+    /** A clinic that adds nothing to the packet. */
     public Clinic(
             String name,
             ZoneId zone,
@@ -72,7 +75,8 @@ public record Clinic(
                 pharmacy,
                 approved,
                 supplies,
-                ClinicTexts.NONE);
+                ClinicTexts.NONE,
+                Set.of());
     }
 
     /** A clinic that writes nothing about its supplies. */

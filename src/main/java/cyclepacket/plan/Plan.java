@@ -25,6 +25,7 @@ import java.util.Set;
  * @param called what was told to the patient on the phone, oldest first
  * @param times the clock time of each named time, in the patient's zone
  * @param revised what every issue after the first changed, oldest first
+ * @param with parts printed on request; empty where the plan leaves it to the clinic, an empty set where it wants none
  */
 public record Plan(
         String id,
@@ -46,7 +47,8 @@ public record Plan(
         List<Override> overrides,
         Prepared prepared,
         Optional<Countersigned> countersigned,
-        List<Revision> revised) {
+        List<Revision> revised,
+        Optional<Set<ExtraPart>> with) {
     public Plan {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(replaces, "replaces");
@@ -67,6 +69,7 @@ public record Plan(
         Objects.requireNonNull(prepared, "prepared");
         Objects.requireNonNull(countersigned, "countersigned");
         revised = List.copyOf(revised);
+        with = with.map(ExtraPart::copyOf);
         if (issue < 1 || issue > 999) {
             throw new Refusal("an issue is from 1 to 999", "count the issues of this plan from 1");
         }
@@ -82,19 +85,19 @@ public record Plan(
     public Plan withAnchor(Anchor anchor, Moment day) {
         Map<Anchor, Moment> dated = new LinkedHashMap<>(anchors);
         dated.put(anchor, day);
-        return with(dated, called);
+        return replanned(dated, called);
     }
 
     /** The same plan as if nobody had planned these anchors or told them to the patient. */
     public Plan withoutAnchors(Set<Anchor> unknown) {
         Map<Anchor, Moment> known = new LinkedHashMap<>(anchors);
         known.keySet().removeAll(unknown);
-        return with(
+        return replanned(
                 known,
                 called.stream().filter(call -> !unknown.contains(call.anchor())).toList());
     }
 
-    private Plan with(Map<Anchor, Moment> otherAnchors, List<Call> otherCalls) {
+    private Plan replanned(Map<Anchor, Moment> otherAnchors, List<Call> otherCalls) {
         return new Plan(
                 id,
                 issue,
@@ -115,10 +118,11 @@ public record Plan(
                 overrides,
                 prepared,
                 countersigned,
-                revised);
+                revised,
+                with);
     }
 
-    /** A plan that no later issue changed. */
+    /** A plan that no later issue changed and that asks for no part itself. */
     public Plan(
             String id,
             int issue,
@@ -159,7 +163,8 @@ public record Plan(
                 overrides,
                 prepared,
                 countersigned,
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     /** Paper the packet is printed on. */

@@ -3,6 +3,7 @@ package cyclepacket.plan;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything one run reads: a plan with its clinic, protocol and medicines, and the path each came from.
@@ -33,6 +34,11 @@ public record PlanFiles(
     /** The same files with another plan. */
     public PlanFiles withPlan(Plan other) {
         return new PlanFiles(other, clinic, protocol, medicines, planFile, clinicFile, protocolFile, medicineFiles);
+    }
+
+    /** The parts printed on request: the plan's own choice, or the clinic's where the plan makes none. */
+    public Set<ExtraPart> with() {
+        return plan.with().orElse(clinic.with());
     }
 
     public Optional<Medicine> medicine(String id) {

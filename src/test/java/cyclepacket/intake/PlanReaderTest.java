@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.finding.Finding;
+import cyclepacket.plan.ExtraPart;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import java.io.IOException;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -119,6 +121,29 @@ class PlanReaderTest {
         PlanFolder plan = new PlanFolder(Path.of("SM-04417.yaml"));
         assertEquals("../clinic.yaml", PlanFolder.shown(plan.clinic()));
         assertEquals("clinic.yaml", PlanFolder.shown(new PlanFolder(Path.of("patients/x.yaml")).clinic()));
+    }
+
+    @Test
+    void letsThePlanChooseItsPartsBeforeItsClinic() throws IOException {
+        Path plan = folder.resolve("patients/SM-04417.yaml");
+        assertEquals(Set.of(), parts());
+        Files.writeString(
+                folder.resolve("clinic.yaml"),
+                Files.readString(folder.resolve("clinic.yaml")) + "\nwith: [travel, evening-cards]\n");
+        assertEquals(List.of(ExtraPart.EVENING_CARDS, ExtraPart.TRAVEL), List.copyOf(parts()));
+        String chosen = Files.readString(plan);
+        Files.writeString(plan, chosen + "\nwith: [helper]\n");
+        assertEquals(Set.of(ExtraPart.HELPER), parts());
+        Files.writeString(plan, chosen + "\nwith: []\n");
+        assertEquals(Set.of(), parts());
+    }
+
+    private Set<ExtraPart> parts() throws IOException {
+        return PlanReader.read(folder.resolve("patients/SM-04417.yaml"))
+                .files()
+                .value()
+                .orElseThrow()
+                .with();
     }
 
     private List<String> codes() throws IOException {
