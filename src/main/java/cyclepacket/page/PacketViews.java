@@ -92,6 +92,11 @@ public final class PacketViews {
                 facts.files().clinic().texts().ownLines());
     }
 
+    /** The door page's evenings, one a card. */
+    EveningCardsView cards() {
+        return new EveningCardViews(facts, words, view()).view();
+    }
+
     /** The one page of a cycle that was cancelled; empty for one that goes on. */
     Optional<StopView> stop() {
         return facts.course()
