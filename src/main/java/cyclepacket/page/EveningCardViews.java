@@ -66,7 +66,6 @@ final class EveningCardViews {
                 head.doorName(),
                 medicine.window(),
                 medicine.hold(),
-                medicine.alcohol(),
                 cell,
                 times(head, cell).stream().map(EveningCardViews::at).toList(),
                 cell.amounts().isEmpty()
@@ -101,7 +100,6 @@ final class EveningCardViews {
                 exact.doorName(),
                 medicine.window(),
                 medicine.hold(),
-                medicine.alcohol(),
                 cell,
                 List.of(),
                 StepPictures.of(medicine, true, true, false));

@@ -56,7 +56,6 @@ public record EveningCardsView(
             String doorName,
             String window,
             String hold,
-            boolean alcohol,
             DoorView.Cell cell,
             List<AtTime> at,
             List<String> pictures) {

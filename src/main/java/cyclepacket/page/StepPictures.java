@@ -4,7 +4,10 @@ import cyclepacket.page.EveningCardsView.Stage;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Which pictures show the steps of one injection, in the order in which the medicine's page tells them. */
+/**
+ * Which pictures show the steps of one injection, in the order in which the medicine's page tells them. What follows a
+ * full stop in a name changes the words, not the drawing.
+ */
 final class StepPictures {
     private StepPictures() {}
 
@@ -21,10 +24,15 @@ final class StepPictures {
         switch (medicine.form()) {
             case "pen" -> steps.addAll(pen(medicine, isNew, loads));
             case "vial" -> steps.addAll(vial(medicine));
-            case "syringe" -> steps.addAll(List.of("cap-off", "wipe-skin", "pinch-syringe", "hold-syringe", "sharps-syringe"));
+            case "syringe" -> steps.addAll(
+                    List.of("cap-off", skin(medicine), "pinch-syringe", "hold-syringe", "sharps-syringe"));
             default -> steps.addAll(List.of());
         }
         return steps;
+    }
+
+    private static String skin(MedicineView medicine) {
+        return medicine.alcohol() ? "wipe-skin" : "wipe-skin.soap";
     }
 
     private static List<String> pen(MedicineView medicine, boolean isNew, boolean loads) {
@@ -39,7 +47,7 @@ final class StepPictures {
         if (isNew || loads || medicine.primeEachTime()) {
             steps.add("prime");
         }
-        steps.addAll(List.of("dial", "wipe-skin", "pinch-pen", "hold", "zero", "needle-off"));
+        steps.addAll(List.of("dial", skin(medicine), "pinch-pen", "hold", "zero", "needle-off"));
         return steps;
     }
 
@@ -51,7 +59,7 @@ final class StepPictures {
         if (medicine.vial().orElseThrow().kind().equals("mixed")) {
             steps.add("mix");
         }
-        steps.addAll(List.of("draw", "wipe-skin", medicine.facts().muscle() ? "muscle" : "pinch-syringe"));
+        steps.addAll(List.of("draw", skin(medicine), medicine.facts().muscle() ? "muscle" : "pinch-syringe"));
         steps.addAll(List.of("hold-syringe", "sharps-syringe"));
         return steps;
     }
@@ -64,7 +72,7 @@ final class StepPictures {
     /** The stages of the new-cartridge card; a pen that is thrown away whole has no cartridge to take out. */
     static List<Stage> change(MedicineView medicine, boolean hasTable) {
         boolean isOwed = medicine.window().equals("owed");
-        List<String> load = new ArrayList<>(List.of("needle-off"));
+        List<String> load = new ArrayList<>(List.of("needle-off", "dial.zero"));
         if (!medicine.facts().wholePen()) {
             load.addAll(List.of("cartridge-out", "cartridge-in"));
         }
@@ -75,7 +83,7 @@ final class StepPictures {
         stages.add(isOwed ? new Stage("card.check", List.of("ended")) : new Stage("card.gate", gate));
         stages.add(isOwed ? new Stage("card.gate", gate) : new Stage("card.left.give", List.of("hold")));
         stages.add(new Stage("card.load", load));
-        stages.add(new Stage("card.finish", List.of("dial", "pinch-pen", "hold", "zero")));
+        stages.add(new Stage("card.finish", List.of(isOwed ? "dial.rest" : "dial.left", "pinch-pen", "hold", "zero")));
         return stages;
     }
 }
