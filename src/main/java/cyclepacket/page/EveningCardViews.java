@@ -132,7 +132,7 @@ final class EveningCardViews {
                 .flatMap(ledger -> ledger.days().stream()
                         .filter(day -> words.clock().day(day.evening().date()).equals(row.day()))
                         .flatMap(day -> ChangeViews.of(ledger, day, words).stream())
-                        .filter(change -> StepPictures.isInMidDose(change))
+                        .filter(StepPictures::isInMidDose)
                         .findFirst()
                         .map(change -> change(ledger.medicine().doorName(), change))
                         .stream())
@@ -146,6 +146,7 @@ final class EveningCardViews {
                 .findFirst()
                 .orElseThrow();
         return new Change(
+                doorName,
                 pen.window(),
                 pen.hold(),
                 change.box(),

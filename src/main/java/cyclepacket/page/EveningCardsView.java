@@ -76,6 +76,7 @@ public record EveningCardsView(
     /**
      * The way through the new-cartridge card in pictures.
      *
+     * @param doorName which pen
      * @param window {@code owed} or {@code left}
      * @param box the box to have ready; empty when there is none at home
      * @param hasTable whether the packet has a table for the coming end
@@ -83,6 +84,7 @@ public record EveningCardsView(
      * @param stages the stages of the card, in their order
      */
     public record Change(
+            String doorName,
             String window,
             String hold,
             Optional<String> box,

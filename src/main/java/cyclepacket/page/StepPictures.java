@@ -37,8 +37,8 @@ final class StepPictures {
 
     private static List<String> pen(MedicineView medicine, boolean isNew, boolean loads) {
         List<String> steps = new ArrayList<>();
-        if (loads && !medicine.facts().wholePen()) {
-            steps.addAll(List.of("cartridge-out", "cartridge-in"));
+        if (loads) {
+            steps.addAll(medicine.facts().wholePen() ? List.of("next-pen") : List.of("cartridge-out", "cartridge-in"));
         }
         if (medicine.alcohol()) {
             steps.add("wipe-pen");
@@ -72,10 +72,11 @@ final class StepPictures {
     /** The stages of the new-cartridge card; a pen that is thrown away whole has no cartridge to take out. */
     static List<Stage> change(MedicineView medicine, boolean hasTable) {
         boolean isOwed = medicine.window().equals("owed");
-        List<String> load = new ArrayList<>(List.of("needle-off", "dial.zero"));
-        if (!medicine.facts().wholePen()) {
-            load.addAll(List.of("cartridge-out", "cartridge-in"));
-        }
+        List<String> load = new ArrayList<>(List.of("needle-off"));
+        load.addAll(
+                medicine.facts().wholePen()
+                        ? List.of("next-pen")
+                        : List.of("dial.zero", "cartridge-out", "cartridge-in"));
         load.addAll(List.of("needle", "prime"));
         List<String> gate = List.of(hasTable ? "table" : "call");
         List<Stage> stages = new ArrayList<>();
