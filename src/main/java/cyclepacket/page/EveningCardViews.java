@@ -48,14 +48,22 @@ final class EveningCardViews {
             Optional<DoorView.Cell> cell = row.cells().get(column);
             cell.ifPresent(given -> shots.add(shot(head, given, row, shots.isEmpty())));
         }
-        boolean isShared = shots.stream().anyMatch(shot -> shot.at().isEmpty());
         return new Card(
                 row.day(),
-                packet.door().time().filter(time -> isShared).map(EveningCardViews::at),
+                shared(shots),
                 Optional.of(row),
                 Optional.empty(),
-                shots,
+                isOneTime(shots) ? shots.stream().map(Shot::atTheCardsTime).toList() : shots,
                 changes(row));
+    }
+
+    private static boolean isOneTime(List<Shot> shots) {
+        return shots.stream().flatMap(shot -> shot.at().stream()).distinct().count() == 1;
+    }
+
+    /** The time of the whole card: there only when everything on it has the same. */
+    private static Optional<AtTime> shared(List<Shot> shots) {
+        return shots.stream().flatMap(shot -> shot.at().stream()).findFirst().filter(time -> isOneTime(shots));
     }
 
     private Shot shot(DoorView.Column head, DoorView.Cell cell, DoorView.Row row, boolean first) {
@@ -73,7 +81,7 @@ final class EveningCardViews {
                         : StepPictures.of(medicine, first, isNew(head.doorName(), row.day()), loads));
     }
 
-    /** Its own times, where it does not share the one of the card. */
+    /** Its own times, or the one that the door page has for all. */
     private List<String> times(DoorView.Column head, DoorView.Cell cell) {
         List<String> times = new ArrayList<>(cell.times());
         cell.time().ifPresent(times::add);
@@ -82,6 +90,9 @@ final class EveningCardViews {
                     .flatMap(ledger -> facts.constantTimes(ledger.medicine()).stream())
                     .map(words.clock()::time)
                     .forEach(times::add);
+        }
+        if (times.isEmpty()) {
+            packet.door().time().ifPresent(times::add);
         }
         return times;
     }

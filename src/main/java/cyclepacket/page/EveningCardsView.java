@@ -24,7 +24,7 @@ public record EveningCardsView(
     /**
      * One evening.
      *
-     * @param at the time that everything on the card shares
+     * @param at the time that everything on the card shares; empty where each has its own
      * @param row the door page's row; empty on a card for an exact minute
      * @param exact the door page's exact minute; empty on a card for an ordinary evening
      * @param shots what is given, in the order of the door page
@@ -48,7 +48,7 @@ public record EveningCardsView(
      *
      * @param window what the pen's number shows: {@code owed} or {@code left}; {@code none} without a pen
      * @param cell the door page's cell: its amounts, marks and times
-     * @param at when it is not the time of the card
+     * @param at one time for each amount or one for all; empty where the card has the time
      * @param pictures the names of the pictures in the order of the steps
      */
     public record Shot(
@@ -62,6 +62,11 @@ public record EveningCardsView(
         public Shot {
             at = List.copyOf(at);
             pictures = List.copyOf(pictures);
+        }
+
+        /** The same on a card that says the time once for all. */
+        Shot atTheCardsTime() {
+            return new Shot(name, doorName, window, hold, cell, List.of(), pictures);
         }
     }
 
