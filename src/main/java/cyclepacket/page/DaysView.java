@@ -56,9 +56,15 @@ public record DaysView(
      *     {@code held} or {@code wait}
      * @param mark what it is drawn to, for what is drawn
      * @param time there when it differs from the shared one
+     * @param spot the number of the spot it goes into, where no other page says so
      */
     public record Dose(
-            String medicine, List<BoxedAmount> amounts, Optional<String> time, String state, Optional<String> mark) {
+            String medicine,
+            List<BoxedAmount> amounts,
+            Optional<String> time,
+            String state,
+            Optional<String> mark,
+            Optional<String> spot) {
         public Dose {
             amounts = List.copyOf(amounts);
         }

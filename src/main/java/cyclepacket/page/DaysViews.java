@@ -1,5 +1,6 @@
 package cyclepacket.page;
 
+import cyclepacket.course.DatedDose;
 import cyclepacket.ledger.Evening;
 import cyclepacket.ledger.MedicineLedger;
 import cyclepacket.plan.Medicine;
@@ -9,6 +10,7 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -17,10 +19,13 @@ import java.util.stream.Collectors;
 final class DaysViews {
     private final PacketFacts facts;
     private final Words words;
+    private final Map<LocalDate, Map<Medicine, List<SitesView.Spot>>> spots;
 
-    DaysViews(PacketFacts facts, Words words) {
+    /** @param spots those that this list names, because no other page does */
+    DaysViews(PacketFacts facts, Words words, Map<LocalDate, Map<Medicine, List<SitesView.Spot>>> spots) {
         this.facts = facts;
         this.words = words;
+        this.spots = spots;
     }
 
     DaysView view() {
@@ -81,7 +86,18 @@ final class DaysViews {
                 : evening.given().filter(given -> !given.isZero()).map(given -> Boxes.known(given, words)).stream()
                         .toList();
         return new DaysView.Dose(
-                facts.nameOf(medicine), amounts, time(medicine, evening), state(evening), mark(medicine, evening));
+                facts.nameOf(medicine),
+                amounts,
+                time(medicine, evening),
+                state(evening),
+                mark(medicine, evening),
+                spot(medicine, evening.date()));
+    }
+
+    private Optional<String> spot(Medicine medicine, LocalDate date) {
+        return spots.getOrDefault(date, Map.of()).getOrDefault(medicine, List.of()).stream()
+                .map(SitesView.Spot::number)
+                .findFirst();
     }
 
     private List<DaysView.TimeLine> timeLines() {
@@ -145,14 +161,19 @@ final class DaysViews {
         }
         return facts.exact().stream()
                 .filter(dose -> dose.at().toLocalDate().equals(date))
-                .map(dose -> new DaysView.Dose(
-                        facts.nameOf(facts.files().medicine(dose.medicine()).orElseThrow()),
-                        List.of(Boxes.known(dose.amount(), words)),
-                        Optional.of(words.clock().time(dose.at().toLocalTime())),
-                        "planned",
-                        new MarkWords(facts, words)
-                                .of(facts.files().medicine(dose.medicine()).orElseThrow(), dose.amount())))
+                .map(this::exact)
                 .toList();
+    }
+
+    private DaysView.Dose exact(DatedDose dose) {
+        Medicine medicine = facts.files().medicine(dose.medicine()).orElseThrow();
+        return new DaysView.Dose(
+                facts.nameOf(medicine),
+                List.of(Boxes.known(dose.amount(), words)),
+                Optional.of(words.clock().time(dose.at().toLocalTime())),
+                "planned",
+                new MarkWords(facts, words).of(medicine, dose.amount()),
+                spot(medicine, dose.at().toLocalDate()));
     }
 
     private List<DaysView.Visit> visits(LocalDate date) {

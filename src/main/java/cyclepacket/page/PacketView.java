@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param ownLines a sentence of the clinic's own, by the page that has room for it
  * @param aim {@code transfer}, {@code insemination} or {@code freezing}
  * @param eggs {@code collected}, {@code grown} without being collected, or {@code none}
+ * @param helper true when there is a page for the person who injects in place of the patient
+ * @param travel the page for a journey, where it was asked for
  * @param wholePens true when every pen is thrown away whole
  */
 public record PacketView(
@@ -34,7 +36,9 @@ public record PacketView(
         StorageView storage,
         LogView log,
         Optional<ChangedView> changed,
-        Map<String, String> ownLines) {
+        Map<String, String> ownLines,
+        boolean helper,
+        Optional<TravelView> travel) {
     public PacketView {
         cartridges = List.copyOf(cartridges);
         medicines = List.copyOf(medicines);

@@ -1,14 +1,17 @@
 package cyclepacket.page;
 
+import cyclepacket.course.DatedVisit;
 import cyclepacket.plan.Anchor;
 import cyclepacket.plan.Clinic;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.DisposablePen;
+import cyclepacket.plan.ExtraPart;
 import cyclepacket.plan.Medicine;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.Protocol;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -66,16 +69,18 @@ public final class PacketViews {
         List<CartridgesView> cartridges = cartridges();
         List<MedicineView> medicines = new MedicineViews(facts, words).views();
         Optional<TriggerView> trigger = new TriggerViews(facts, words).view();
-        Optional<SitesView> sites = new SitesViews(facts, words).view();
+        SitesViews spots = new SitesViews(facts, words);
+        Optional<SitesView> sites = spots.view();
         Optional<ChangedView> changed = new ChangedViews(facts, words).view();
         return new PacketView(
                 issue(),
                 person(),
                 phones(),
                 layout(),
-                new StartView(tonight(door), parts(cartridges, medicines, trigger, sites, changed)),
+                new StartView(tonight(door), visit(), parts(cartridges, medicines, trigger, sites, changed)),
                 door,
-                new DaysViews(facts, words).view(),
+                new DaysViews(facts, words, sites.filter(SitesView::inDays).isPresent() ? spots.spots() : Map.of())
+                        .view(),
                 cartridges,
                 medicines,
                 trigger,
@@ -87,9 +92,30 @@ public final class PacketViews {
                 new SupplyViews(facts, words).view(),
                 new CareViews(facts, words).trouble(),
                 new CareViews(facts, words).storage(),
-                LogViews.of(facts.files().plan()),
+                LogViews.of(facts.files().plan(), door, linesAboveLog()),
                 changed,
-                facts.files().clinic().texts().ownLines());
+                facts.files().clinic().texts().ownLines(),
+                has(ExtraPart.HELPER),
+                has(ExtraPart.TRAVEL) ? Optional.of(new TravelViews(facts, words).view()) : Optional.empty());
+    }
+
+    /** Times of visits are the clinic's. */
+    private Optional<StartView.Visit> visit() {
+        return facts.course().visits().stream()
+                .filter(next -> next.date().isAfter(facts.today()))
+                .min(Comparator.comparing(DatedVisit::at))
+                .map(next -> new StartView.Visit(
+                        words.clock().day(next.date()), words.clock().time(next.at().toLocalTime()), next.what()));
+    }
+
+    private boolean has(ExtraPart part) {
+        return facts.files().with().contains(part);
+    }
+
+    /** A log that follows another says so, and a clinic may add a sentence. */
+    private int linesAboveLog() {
+        return (facts.files().plan().replaces().isPresent() ? 1 : 0)
+                + (facts.files().clinic().texts().ownLines().containsKey("log") ? 2 : 0);
     }
 
     /** The door page's evenings, one a card. */
@@ -194,7 +220,7 @@ public final class PacketViews {
         });
     }
 
-    private static List<StartView.Part> parts(
+    private List<StartView.Part> parts(
             List<CartridgesView> cartridges,
             List<MedicineView> medicines,
             Optional<TriggerView> trigger,
@@ -206,10 +232,17 @@ public final class PacketViews {
         if (!cartridges.isEmpty()) {
             List.of("cartridges", "card").forEach(key -> parts.add(new StartView.Part(key, key)));
         }
-        sites.ifPresent(page -> parts.add(new StartView.Part("sites", "sites")));
+        sites.filter(page -> !page.inDays()).ifPresent(page -> parts.add(new StartView.Part("sites", "sites")));
         medicines.stream().findFirst().ifPresent(first -> parts.add(new StartView.Part("medicines", first.anchor())));
         trigger.ifPresent(page -> parts.add(new StartView.Part("trigger", "trigger")));
-        List.of("calls", "trouble", "keeping", "log").forEach(key -> parts.add(new StartView.Part(key, key)));
+        if (has(ExtraPart.HELPER)) {
+            parts.add(new StartView.Part("helper", "helper"));
+        }
+        List.of("calls", "trouble", "keeping").forEach(key -> parts.add(new StartView.Part(key, key)));
+        if (has(ExtraPart.TRAVEL)) {
+            parts.add(new StartView.Part("travel", "travel"));
+        }
+        parts.add(new StartView.Part("log", "log"));
         return parts;
     }
 }

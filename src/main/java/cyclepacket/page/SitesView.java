@@ -12,9 +12,17 @@ import java.util.Optional;
  * @param exact what is done once, at a minute of its own
  * @param columns the door names of what is injected
  * @param rows one day with an injection each, from today on
+ * @param inDays true when the list of days names the spots and the pen's page draws them, so that no page of its own is
+ *     needed
  */
 public record SitesView(
-        boolean belly, boolean muscle, List<Step> order, List<ExactStep> exact, List<String> columns, List<Row> rows) {
+        boolean belly,
+        boolean muscle,
+        List<Step> order,
+        List<ExactStep> exact,
+        List<String> columns,
+        List<Row> rows,
+        boolean inDays) {
     public SitesView {
         order = List.copyOf(order);
         exact = List.copyOf(exact);

@@ -5,14 +5,17 @@ import cyclepacket.course.Site;
 import cyclepacket.course.SiteRotation;
 import cyclepacket.ledger.LedgerDay;
 import cyclepacket.plan.Medicine;
+import cyclepacket.plan.Plan;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Makes the list of what is done in which order and where. */
@@ -31,9 +34,8 @@ final class SitesViews {
     /** Empty when nothing is injected. */
     Optional<SitesView> view() {
         List<Deed> deeds = deeds();
-        List<Deed> injections =
-                deeds.stream().filter(deed -> deed.medicine().isInjected()).toList();
-        List<Medicine> columns = injections.stream()
+        List<Medicine> columns = deeds.stream()
+                .filter(deed -> deed.medicine().isInjected())
                 .filter(this::isAhead)
                 .map(Deed::medicine)
                 .distinct()
@@ -41,21 +43,46 @@ final class SitesViews {
         if (columns.isEmpty()) {
             return Optional.empty();
         }
+        boolean muscle = columns.stream().anyMatch(Medicine::isIntoMuscle);
+        SortedMap<LocalDate, Map<Medicine, List<SitesView.Spot>>> spots = spots();
         return Optional.of(new SitesView(
                 columns.stream().anyMatch(medicine -> !medicine.isIntoMuscle()),
-                columns.stream().anyMatch(Medicine::isIntoMuscle),
+                muscle,
                 order(deeds),
                 exact(deeds),
                 columns.stream().map(Medicine::doorName).toList(),
-                rows(injections, columns)));
+                rows(spots, columns),
+                !muscle && fitsIntoDays(spots)));
     }
 
-    private List<SitesView.Row> rows(List<Deed> injections, List<Medicine> columns) {
+    /**
+     * Whether the list of days has room for the spots: two injections a day at most, none of a dose in parts, and one pen,
+     * whose page draws them. Large print and what is drawn up keep a page for the spots.
+     */
+    private boolean fitsIntoDays(SortedMap<LocalDate, Map<Medicine, List<SitesView.Spot>>> spots) {
+        Collection<Medicine> medicines = facts.files().medicines().values();
+        return facts.files().plan().textSize() == Plan.TextSize.STANDARD
+                && !facts.isAroundTheDay()
+                && medicines.stream()
+                                .filter(medicine -> medicine.device().pen().isPresent())
+                                .count()
+                        == 1
+                && medicines.stream()
+                        .allMatch(medicine -> medicine.device().emptySyringe().isEmpty())
+                && spots.values().stream()
+                        .allMatch(
+                                day -> day.size() <= 2 && day.values().stream().allMatch(each -> each.size() == 1));
+    }
+
+    /** The spots of each injection ahead, by day and medicine, in the order in which they are given. */
+    SortedMap<LocalDate, Map<Medicine, List<SitesView.Spot>>> spots() {
+        List<Deed> injections =
+                deeds().stream().filter(deed -> deed.medicine().isInjected()).toList();
         List<Site> sites = SiteRotation.of(injections.stream()
                 .map(deed ->
                         new SiteRotation.Injection(deed.date(), deed.medicine().isIntoMuscle()))
                 .toList());
-        Map<LocalDate, Map<Medicine, List<SitesView.Spot>>> days = new TreeMap<>();
+        SortedMap<LocalDate, Map<Medicine, List<SitesView.Spot>>> days = new TreeMap<>();
         for (int index = 0; index < injections.size(); index++) {
             Deed deed = injections.get(index);
             if (isAhead(deed)) {
@@ -64,7 +91,12 @@ final class SitesViews {
                         .add(spot(sites.get(index)));
             }
         }
-        return days.entrySet().stream()
+        return days;
+    }
+
+    private List<SitesView.Row> rows(
+            SortedMap<LocalDate, Map<Medicine, List<SitesView.Spot>>> spots, List<Medicine> columns) {
+        return spots.entrySet().stream()
                 .map(day -> new SitesView.Row(
                         words.clock().day(day.getKey()),
                         columns.stream()

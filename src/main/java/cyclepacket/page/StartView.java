@@ -7,9 +7,10 @@ import java.util.Optional;
  * The first page.
  *
  * @param tonight the first evening that is still ahead and has an injection
+ * @param visit the next visit to the clinic
  * @param parts the parts of this packet and what each is for
  */
-public record StartView(Optional<Tonight> tonight, List<Part> parts) {
+public record StartView(Optional<Tonight> tonight, Optional<Visit> visit, List<Part> parts) {
     public StartView {
         parts = List.copyOf(parts);
     }
@@ -25,6 +26,9 @@ public record StartView(Optional<Tonight> tonight, List<Part> parts) {
             doorNames = List.copyOf(doorNames);
         }
     }
+
+    /** A visit to the clinic. */
+    public record Visit(DayName day, String time, String what) {}
 
     /** One part: the key of its wording and the anchor that its page number is taken from. */
     public record Part(String key, String anchor) {}

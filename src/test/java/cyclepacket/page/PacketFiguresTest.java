@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.plan.Device;
 import cyclepacket.plan.HouseRules;
+import cyclepacket.plan.Plan;
 import cyclepacket.plan.RecordLine.Given;
 import java.time.ZoneId;
 import java.util.List;
@@ -109,7 +110,8 @@ class PacketFiguresTest {
     @Test
     void listsPastEveningsAsTheyWereGiven() throws Exception {
         String days = part(new DemoPlan(2), "days");
-        assertTrue(days.contains("Mon 8 March 187.5 units follitropin done"), days);
+        assertTrue(days.contains("Day follitropin ganirelix Done? "), days);
+        assertTrue(days.contains("Mon 8 March 187.5 units done"), days);
         assertTrue(days.contains("No trigger call from us? Call us before 6:00 p.m. (18:00) on that day."), days);
     }
 
@@ -117,11 +119,11 @@ class PacketFiguresTest {
     void tellsAPastEveningFromWhatIsKnownOfIt() throws Exception {
         DemoPlan plan = new DemoPlan(3);
         plan.lastEvening = Optional.of(new Given.Missed());
-        assertTrue(part(plan, "days").contains("follitropin (missed) 0.25 mg ganirelix (done)"), part(plan, "days"));
+        assertTrue(part(plan, "days").contains("Thu 11 March (missed) 0.25 mg (done)"), part(plan, "days"));
         plan.lastEvening = Optional.of(new Given.Unknown());
-        assertTrue(part(plan, "days").contains("follitropin (not known)"), part(plan, "days"));
+        assertTrue(part(plan, "days").contains("Thu 11 March (not known) 0.25 mg (done)"), part(plan, "days"));
         plan.lastEvening = Optional.of(new Given.Amount(DemoPlan.units("100")));
-        assertTrue(part(plan, "days").contains("100 units follitropin (part given)"), part(plan, "days"));
+        assertTrue(part(plan, "days").contains("Thu 11 March 100 units (part given)"), part(plan, "days"));
     }
 
     /** 36 elapsed hours before 08:30 on 15 March 2027, over a clock change (RFC 5545 section 3.3.6: hours are exact). */
@@ -188,7 +190,9 @@ class PacketFiguresTest {
         for (String words : List.of(
                 "One new pen needle (30 gauge, 8 mm) for each injection.",
                 "Two alcohol swabs for each injection.",
-                "at least 1 inch (2.5 cm) from your navel",
+                "Use the spot on the list Day by day.",
+                "Keep out of the dashed ring. It is 2 inches (5 cm) around your navel.",
+                "Never use the same spot two days in a row.",
                 "Pinch up a fold of skin.",
                 "Push the needle straight in",
                 "Count slowly to 10.",
@@ -198,6 +202,47 @@ class PacketFiguresTest {
             assertTrue(page.contains(words), words);
         }
         assertTrue(part(new DemoPlan(1), "how-antagonist-syringe").contains("Count slowly to 5."));
+        DemoPlan large = new DemoPlan(1);
+        large.textSize = Plan.TextSize.LARGE;
+        assertTrue(part(large, "how-fsh-pen").contains("at least 1 inch (2.5 cm) from your navel"));
+    }
+
+    /** Spots alternate between the sides; two injections of one evening lie on different sides. */
+    @Test
+    void namesTheSpotOfEachInjectionBesideIt() throws Exception {
+        String days = part(new DemoPlan(1), "days");
+        assertTrue(days.contains("In this order: evening pen, then small syringe."), days);
+        assertTrue(days.contains("Fri 5 March 187.5 units spot 1"), days);
+        assertTrue(days.replaceAll("\\s+", " ").contains("units spot 7 syringe spot 4 wait"), days);
+        PageText page = PageText.of(PacketRulesTest.xhtml(new DemoPlan(1)));
+        assertEquals(List.of(), page.part("sites"));
+        DemoPlan divided = new DemoPlan(1);
+        divided.dialMost = "150";
+        assertEquals(
+                1, PageText.of(PacketRulesTest.xhtml(divided)).part("sites").size());
+        assertFalse(part(divided, "days").contains("spot"));
+    }
+
+    /** What is used alike is taught once, and both names stand above it. */
+    @Test
+    void teachesTwoAlikeSyringesOnOnePage() throws Exception {
+        PageText page = PageText.of(PacketRulesTest.xhtml(new DemoPlan(1)));
+        assertEquals(
+                1,
+                page.parts().stream()
+                        .filter(part -> part.getAttribute("class").contains("form-syringe"))
+                        .count());
+        for (String id : List.of("how-antagonist-syringe", "how-trigger-syringe")) {
+            String both = plain(PageText.text(page.part(id).get(0)));
+            assertTrue(both.contains("It must say ganirelix. It must not say choriogonadotropin alfa."), both);
+            assertTrue(both.contains("It keeps the eggs from being released too early."), both);
+            assertTrue(both.contains("Use it only at the time on the trigger page."), both);
+            assertTrue(both.contains("Do this with the trigger page beside you. Look at the clock."), both);
+            assertTrue(both.contains("Take the one that the door page names. Read its name out loud."), both);
+        }
+        DemoPlan large = new DemoPlan(1);
+        large.textSize = Plan.TextSize.LARGE;
+        assertFalse(part(large, "how-antagonist-syringe").contains("two syringes"));
     }
 
     @Test

@@ -246,7 +246,7 @@ class PacketRulesTest {
         assertEquals(
                 List.of(),
                 page.all("text").stream()
-                        .filter(text -> !PageText.isInside(text, "sites", "vial"))
+                        .filter(text -> !PageText.isInside(text, "sites", "spots", "vial"))
                         .toList());
         for (Element example : page.all("p")) {
             if (example.getAttribute("class").equals("example")) {
