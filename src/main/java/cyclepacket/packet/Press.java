@@ -148,20 +148,25 @@ public final class Press implements AutoCloseable {
         List<Finding> notes = Replaced.lost(reckoning, replaced);
         Future<Printed> packetRun = crew.submit(() -> packet(reckoning, replaced, code));
         Future<Printed> chartRun = crew.submit(() -> chart(reckoning, before, notes, code));
+        Future<Optional<Checked<byte[]>>> cardsRun = crew.submit(() -> cards(reckoning, replaced, code));
         Printed packetPrinted = done(packetRun);
         Checked<byte[]> packet = packetPrinted.pdf();
         Checked<byte[]> chart = done(chartRun).pdf();
+        Optional<Checked<byte[]>> cards = done(cardsRun);
         List<Finding> findings = new ArrayList<>(reckoning.findings());
         findings.addAll(notes);
         findings.addAll(inPlan(reckoning, packet.findings()));
         findings.addAll(inPlan(reckoning, chart.findings()));
-        if (packet.value().isEmpty() || chart.value().isEmpty()) {
+        cards.ifPresent(made -> findings.addAll(inPlan(reckoning, made.findings())));
+        boolean isRefused = cards.filter(made -> made.value().isEmpty()).isPresent();
+        if (packet.value().isEmpty() || chart.value().isEmpty() || isRefused) {
             return filing.refused(reckoning, Finding.sorted(findings));
         }
         Optional<byte[]> beside = beside(reckoning, replaced, code);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("packet.pdf", packet.value().get());
         files.put("chart.pdf", chart.value().get());
+        cards.flatMap(Checked::value).ifPresent(made -> files.put("cards.pdf", made));
         if (beside.isPresent()) {
             files.put("beside.pdf", beside.get());
         }
@@ -202,6 +207,15 @@ public final class Press implements AutoCloseable {
         String page = pages.packet(packetFacts(reckoning, replaced, code));
         return new Printed(
                 page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
+    }
+
+    /** The evening cards, which carry the same code and retire with the packet; nothing when nobody asked for them. */
+    private Optional<Checked<byte[]>> cards(Reckoning reckoning, Optional<Reckoning> replaced, String code)
+            throws ExecutionException, InterruptedException {
+        Plan own = reckoning.own().files().plan();
+        Typesetter typesetter = forPatient.get();
+        return pages.cards(packetFacts(reckoning, replaced, code))
+                .map(page -> typesetter.typeset(new Sheet(page, facts(own, "Evening cards", code), List.of())));
     }
 
     /** The patient's texts beside those they were made from, for staff; nothing when the patient reads the source. */

@@ -118,6 +118,11 @@ public final class PacketViews {
                 + (facts.files().clinic().texts().ownLines().containsKey("log") ? 2 : 0);
     }
 
+    /** The door page's evenings, one a card. */
+    EveningCardsView cards() {
+        return new EveningCardViews(facts, words, view()).view();
+    }
+
     /** The one page of a cycle that was cancelled; empty for one that goes on. */
     Optional<StopView> stop() {
         return facts.course()

@@ -1,11 +1,13 @@
 package cyclepacket.page;
 
+import cyclepacket.plan.ExtraPart;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,7 +20,7 @@ public final class PageWriter {
 
     /** Read when they are asked for: most packets do without. */
     private static final Pattern RARE =
-            Pattern.compile("(batch.\\w+|beside|stop|door-large|vial|taken|sites|changed|helper|travel)\\.ftlh$");
+            Pattern.compile("(batch.\\w+|beside|stop|door-large|vial|taken|sites|changed|helper|travel|cards|evening.*)\\.ftlh$");
 
     private final Path templates;
     private final SafeConfiguration configuration;
@@ -80,6 +82,25 @@ public final class PageWriter {
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
     public String packet(PacketView view) {
         return packet(view, view.layout().language());
+    }
+
+    /** The evening cards in the plan's language; empty when nobody asked for them or no evening is ahead. */
+    public Optional<String> cards(PacketFacts facts) {
+        String language = facts.files().plan().language();
+        return cards(facts, language, wording(language).isTranslated());
+    }
+
+    /** The same in a language of its own. */
+    Optional<String> cards(PacketFacts facts, String language, boolean translated) {
+        if (!facts.files().with().contains(ExtraPart.EVENING_CARDS)
+                || facts.course().cancelledFrom().isPresent()) {
+            return Optional.empty();
+        }
+        EveningCardsView view = new PacketViews(facts, wording(language), translated).cards();
+        Wording own = PacketViews.wording(wording(language), view.wholePens());
+        return Optional.of(view)
+                .filter(cards -> !cards.cards().isEmpty())
+                .map(cards -> write("cards.ftlh", own, language, cards));
     }
 
     private String packet(PacketView view, String language) {
