@@ -61,7 +61,7 @@ public final class VialLedger {
         Draw draw = draws.get(index);
         changeDays.add(draw.date());
         changes.add(new DayChange(
-                own + 1,
+                containers.get(own).number(),
                 draw.number(),
                 index,
                 true,
@@ -120,10 +120,9 @@ public final class VialLedger {
     List<ContainerLine> lines() {
         List<ContainerLine> lines = new ArrayList<>();
         for (int own = 0; own < containers.size(); own++) {
-            int vialIndex = own;
             Optional<LocalDate> firstUse = firstUse(own);
             Optional<LocalDate> opening = containers.get(own).opened().or(() -> firstUse);
-            Optional<LocalDate> end = endOf(vialIndex);
+            Optional<LocalDate> end = endOf(own);
             Dose total = totalWith(own);
             lines.add(new ContainerLine(
                     containers.get(own),
@@ -150,7 +149,7 @@ public final class VialLedger {
 
     private Optional<LocalDate> endOf(int own) {
         for (int index = 0; index < changes.size(); index++) {
-            if (changes.get(index).leaving() == own + 1) {
+            if (changes.get(index).leaving() == containers.get(own).number()) {
                 return Optional.of(changeDays.get(index));
             }
         }
