@@ -23,8 +23,8 @@ import org.junit.jupiter.api.TestFactory;
  */
 class RuleCasesTest {
     private static final Path CASES = Path.of("src/test/resources/conformance/rules");
-    /** {@code -Dcyclepacket.cases=dose-.*} takes only the cases of these names. */
-    private static final String WANTED = System.getProperty("cyclepacket.cases", ".*");
+    /** {@code -Dcyclepacket.rules=dose-.*} takes only the cases of these names. */
+    private static final String WANTED = System.getProperty("cyclepacket.rules", ".*");
 
     private static final String EXPECTED = "findings.txt";
 
