@@ -28,7 +28,7 @@ class LoadingLaws {
             compare(7_000L + number);
         }
         assertTrue(
-                advised > CASES / 4 && withPartUsed > CASES / 10 && limited > CASES / 10,
+                advised > CASES / 4 && withPartUsed > CASES / 10 && limited >= CASES / 10,
                 "the cases are too easy: " + advised + ", " + withPartUsed + ", " + limited);
     }
 
