@@ -94,14 +94,12 @@ public final class VialLedger {
 
     /** The doses that the vials at home surely give, added up. */
     Dose total() {
-        Dose zero = Dose.zero(vial.strength().amount().unit());
-        return containers.isEmpty() ? zero : totalWith(containers.size() - 1);
+        return totalWith(containers.size() - 1);
     }
 
     /** Everything drawn up to and with the last dose that vials up to this one serve; a vial that is not needed adds its label. */
     private Dose totalWith(int own) {
-        Dose zero = Dose.zero(vial.strength().amount().unit());
-        Dose served = zero;
+        Dose served = Dose.zero(vial.strength().amount().unit());
         int last = -1;
         for (int index = 0; index < draws.size(); index++) {
             if (servedBy[index] <= own) {

@@ -113,6 +113,44 @@ class OtherFormsLedgerTest {
         assertEquals("300", vials.draws().get(1).after().number().toPlainString());
     }
 
+    /**
+     * Doses of 135, 180 and 90 (0.6, 0.8 and 0.4 mL, and 0.02 mL lost each time) of vials of 2 mL: three of the first; the
+     * fourth and one of 0.8; twice two of 0.8, and four of 0.4.
+     */
+    @Test
+    void endsKeptVialsWhereTheNextDoseNoLongerComesOut() throws IOException {
+        String steps = "doses:\n  fsh-kept-vial:\n    - {from: S1, amount: 135, order: ORD-1}\n"
+                + "    - {from: S5, amount: 180, order: ORD-1}\n    - {from: S8, amount: 90, order: ORD-1}\n"
+                + "on-hand:\n  fsh-kept-vial: [{size: 450, count: 3, expires: 2028-01-31}]\n";
+        MedicineLedger vials = of(LaidOut.plan("antagonist-step", "{S1: 2027-03-03}", steps), "fsh-kept-vial");
+        assertEquals(
+                List.of("2027-03-06 1 TOO_LITTLE_LEFT", "2027-03-08 2 TOO_LITTLE_LEFT", "2027-03-10 3 TOO_LITTLE_LEFT"),
+                vials.days().stream()
+                        .flatMap(day -> day.changes().stream()
+                                .map(change -> day.evening().date() + " " + change.leaving() + " " + change.cause()))
+                        .toList());
+        assertEquals(Optional.of(LocalDate.of(2027, 3, 9)), vials.covered().surelyUntil());
+        assertEquals(Optional.of(LocalDate.of(2027, 3, 10)), vials.covered().firstShort());
+    }
+
+    /** 3 mg are one tablet of 2 mg and a half; a tablet that must not be halved is used up whole. */
+    @Test
+    void usesUpPartTabletsAsTheyMayBeHalved() throws IOException {
+        LaidOut halved = LaidOut.demo("FT-08440");
+        LaidOut whole = LaidOut.demo("FT-08440-issue-2")
+                .with("medicines/estradiol-tablet.yaml", "piece: tablet, halves: true", "piece: tablet, halves: false");
+        assertEquals("3", taken(of(halved, "estradiol-tablet")));
+        assertEquals("4", taken(of(whole, "estradiol-tablet")));
+    }
+
+    private static String taken(MedicineLedger tablets) {
+        Draw draw = tablets.draws().stream()
+                .filter(each -> each.dialled().number().toPlainString().equals("3"))
+                .findFirst()
+                .orElseThrow();
+        return draw.after().minus(draw.before()).number().toPlainString();
+    }
+
     private static PlanSketch sketch() {
         return new PlanSketch()
                 .size("900", "900", "900")

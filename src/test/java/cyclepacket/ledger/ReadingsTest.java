@@ -39,10 +39,16 @@ class ReadingsTest {
     }
 
     private void unconfirmed(int night, String given, String window) {
-        RecordLine line = sketch.line(night, new Given.Amount(PlanSketch.units(given)), window);
         sketch.happened(night, given, window);
+        last(false, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** The last line of the record with more on it. */
+    private void last(boolean readBack, Optional<String> lost, Optional<String> reason, Optional<Integer> loaded) {
+        int at = sketch.record.size() - 1;
+        RecordLine line = sketch.record.get(at);
         sketch.record.set(
-                sketch.record.size() - 1,
+                at,
                 new RecordLine(
                         line.date(),
                         line.medicine(),
@@ -51,11 +57,33 @@ class ReadingsTest {
                         line.given(),
                         line.windows(),
                         line.plunger(),
+                        readBack,
+                        lost.map(PlanSketch::units),
                         false,
+                        reason,
+                        reason,
                         Optional.empty(),
-                        false,
                         Optional.empty(),
-                        Optional.empty()));
+                        loaded));
+    }
+
+    private void loses(String amount) {
+        last(true, Optional.of(amount), Optional.empty(), Optional.empty());
+    }
+
+    private void explained() {
+        last(true, Optional.empty(), Optional.of("invented"), Optional.empty());
+    }
+
+    private String owed(int night) {
+        Owed owed = ledger().day(sketch.night(night))
+                .orElseThrow()
+                .changes()
+                .get(0)
+                .owed()
+                .orElseThrow();
+        return (owed.isAboveZero() ? "above " : "") + owed.least().number() + " to "
+                + owed.most().number();
     }
 
     private String total(int box) {
@@ -264,6 +292,167 @@ class ReadingsTest {
         assertEquals(3, ledger().coming().orElseThrow().container().number());
     }
 
+    /** At 1,175 the second gave 575 at the most: one step too little, with 600 of the first. */
+    @Test
+    void widensWhatAReadingOneStepBelowTightens() {
+        unread(1, 6);
+        sketch.happened(7, "175", "50");
+        assertEquals("600 to 600", total(1));
+        assertEquals("1175 to 1175", total(2));
+        assertEquals(List.of(), doubts());
+    }
+
+    /** Two ended unseen before the third stopped at 2,000: the second by 1,400, the first by 750. */
+    @Test
+    void passesANumberOnToTheThirdContainer() {
+        sketch.home("600");
+        unread(1, 11);
+        sketch.happened(12, "175", "100");
+        assertEquals("600 to 750", total(1));
+        assertEquals("1250 to 1400", total(2));
+        assertEquals("2000 to 2000", total(3));
+        assertEquals(List.of(), doubts());
+    }
+
+    /** The first setting may not have been drawn: 600 to 750 and those 175, less what a reading of 1,300 leaves. */
+    @Test
+    void tightensOverAnUnknownSetting() {
+        sketch.happened(1, new Given.Unknown());
+        unread(2, 7);
+        sketch.happened(8, "175", "100");
+        assertEquals("600 to 700", total(1));
+        assertEquals("1300 to 1300", total(2));
+    }
+
+    /** Eleven evenings of 100 out of 175 are 1,100: no single box holds that, and there is no other. */
+    @Test
+    void refusesAFillOfTheOnlyContainer() {
+        sketch.stock.clear();
+        sketch.home("600");
+        IntStream.rangeClosed(1, 11).forEach(night -> sketch.happened(night, "100"));
+        sketch.happened(12, "75", "100");
+        assertEquals(
+                List.of(
+                        "FILL_IMPOSSIBLE: container 1 gave 1175 units, and one labelled 600 units gives 600 to 750 units"),
+                doubts());
+    }
+
+    /** Of the last one 700 were drawn before it stopped, read back or not. */
+    @Test
+    void startsAnUnconfirmedEndAtWhatWasDrawn() {
+        sketch.stock.clear();
+        sketch.home("600");
+        unread(1, 4);
+        unconfirmed(5, "75", "100");
+        assertEquals("700 to 750", total(1));
+    }
+
+    /** What nobody knows of the setting in which it stopped was not in the old one. */
+    @Test
+    void addsNothingOfTheSettingItStoppedIn() {
+        ran(1, 4);
+        sketch.happened(5, "175", "75");
+        sketch.record.set(4, sketch.line(5, new Given.Unknown(), "75"));
+        assertEquals(
+                List.of(
+                        "FILL_IMPOSSIBLE: container 1 gave 800 units, and one labelled 600 units gives 600 to 750 units"),
+                doubts());
+    }
+
+    /** 600 exactly, then 600 to 750 of the second and the 175 that it may not have given. */
+    @Test
+    void widensOnlyTheContainersAfterAnUnknownSetting() {
+        ran(1, 3);
+        sketch.happened(4, "175", "100").happened(5, new Given.Unknown());
+        assertEquals("600 to 600", total(1));
+        assertEquals("1200 to 1525", total(2));
+        sketch.record.remove(4);
+        sketch.record.set(3, sketch.line(4, new Given.Unknown(), "100"));
+        assertEquals("600 to 600", total(1));
+        assertEquals("1200 to 1450", total(2));
+    }
+
+    @Test
+    void keepsAnUnconfirmedEndPastItsDays() {
+        sketch.openedDays = 3;
+        ran(1, 3);
+        unconfirmed(4, "175", "100");
+        assertEquals("600 to 699.999", total(1));
+        assertEquals(List.of("NOT_CONFIRMED: 100 units", "PAST_IN_USE: container 1 on 2027-03-08"), doubts());
+    }
+
+    /** A whole 750 came out without an end: the next injection cannot have come out of it too. */
+    @Test
+    void asksForTheEndAfterTheLastDrop() {
+        sketch.doses.clear();
+        sketch.dose(1, "150");
+        IntStream.rangeClosed(1, 6).forEach(night -> sketch.happened(night, "150", "0"));
+        assertEquals(List.of("NO_END_WRITTEN: 900 units"), doubts());
+    }
+
+    @Test
+    void asksForAnEndInTheFirstSetting() {
+        sketch.sizes.clear();
+        sketch.size("600", "300", "400");
+        sketch.doses.clear();
+        sketch.dose(1, "450");
+        sketch.happened(1, "450", "0");
+        assertEquals(List.of("NO_END_WRITTEN: 450 units"), doubts());
+    }
+
+    /** 125 given and 50 lost with the window at zero: the setting ran through, so 700 came out of the last one. */
+    @Test
+    void takesAZeroAsProofWhereSomeWasLost() {
+        sketch.stock.clear();
+        sketch.home("600");
+        ran(1, 3);
+        sketch.happened(4, "125", "0");
+        loses("50");
+        assertEquals("700 to 750", total(1));
+        assertEquals(List.of(), doubts());
+    }
+
+    @Test
+    void keepsTheReasonOfALineThatLooksImpossible() {
+        ran(1, 2);
+        sketch.happened(3, "175", "150");
+        assertEquals(false, ledger().doubts().get(0).isExplained());
+        explained();
+        assertEquals(true, ledger().doubts().get(0).isExplained());
+    }
+
+    /** No reason can say which box was meant. */
+    @Test
+    void takesNoReasonForANumberOfTwoContainers() {
+        sketch.sizes.clear();
+        sketch.size("600", "300", "900");
+        unread(1, 4);
+        sketch.happened(5, "175", "100");
+        explained();
+        assertEquals(RecordDoubt.Kind.READING_UNCLEAR, ledger().doubts().get(0).kind());
+        assertEquals(false, ledger().doubts().get(0).isExplained());
+    }
+
+    /** The number that was read is what is owed, whether or not the rest was given or something was lost. */
+    @Test
+    void owesTheNumberThatWasRead() {
+        ran(1, 3);
+        sketch.happened(4, "75", "100");
+        assertEquals("100 to 100", owed(4));
+        sketch.record.set(3, sketch.line(4, new Given.Amount(PlanSketch.units("175")), "100"));
+        loses("50");
+        assertEquals("100 to 100", owed(4));
+    }
+
+    /** 50 lost in the setting that may have ended it left the old one or the new one: up to 750 or from 600 on. */
+    @Test
+    void owesMoreOrLessWhereSomeWasLost() {
+        ran(1, 3);
+        sketch.happened(4, "175");
+        loses("50");
+        assertEquals("above 0 to 150", owed(4));
+    }
+
     private void loads(int night, int box, boolean isExplained) {
         Optional<String> said = Optional.of("invented").filter(word -> isExplained);
         sketch.record.add(new RecordLine(
@@ -293,6 +482,26 @@ class ReadingsTest {
         assertEquals(List.of(), doubts());
         sketch.happened(5, "175", "0");
         assertEquals("700 to 700", total(1));
+    }
+
+    /** The line of the injection itself says that the second one was loaded for it. */
+    @Test
+    void endsAContainerInTheLineThatLoadsTheNext() {
+        ran(1, 4);
+        sketch.happened(5, "175", "0");
+        last(true, Optional.empty(), Optional.empty(), Optional.of(2));
+        assertEquals("700 to 700", total(1));
+        assertEquals(List.of(), doubts());
+    }
+
+    /** The second box before anything was drawn: the first would have given nothing. */
+    @Test
+    void doubtsThatTheSecondBoxWasLoadedFirst() {
+        loads(1, 2, false);
+        sketch.prepared = sketch.night(1);
+        assertEquals(
+                List.of("FILL_IMPOSSIBLE: container 1 gave 0 units, and one labelled 600 units gives 600 to 750 units"),
+                doubts());
     }
 
     @Test
@@ -365,6 +574,16 @@ class ReadingsTest {
         sketch.days = 8;
         assertEquals(
                 List.of("4: 25 then 2 on 8 to open", "5: 150 then no end", "5: 175 then 2 on 8 to open"), lookUp());
+    }
+
+    /** It may have ended on the fourth evening, when nobody looked; what is looked up is still to come. */
+    @Test
+    void looksUpOnlyEveningsToCome() {
+        unread(1, 4);
+        assertEquals(
+                List.of("5", "5", "5"),
+                lookUp().stream().map(row -> row.substring(0, 1)).toList());
+        assertEquals("5: 125", lookUp().get(0).substring(0, 6));
     }
 
     @Test

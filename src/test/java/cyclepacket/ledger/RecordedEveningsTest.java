@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.PlanSketch;
 import cyclepacket.course.Course;
+import cyclepacket.plan.Device;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.RecordLine;
 import cyclepacket.plan.RecordLine.Given;
@@ -130,6 +131,42 @@ class RecordedEveningsTest {
         sketch.record.add(line(1, 2, new Given.Missed(), Optional.empty()));
         assertEquals(Evening.State.PARTIAL, night(1).state());
         assertEquals(List.of(), doubts());
+    }
+
+    @Test
+    void keepsAnUnknownInjectionBesideAMissedOnePartial() {
+        sketch.dose(1, "525");
+        sketch.happened(1, new Given.Missed());
+        sketch.record.add(line(1, 2, new Given.Unknown(), Optional.empty()));
+        assertEquals(Evening.State.PARTIAL, night(1).state());
+    }
+
+    @Test
+    void dialsNothingForADoseOfZero() {
+        sketch.dose(3, "0").dose(4, "150");
+        assertEquals(List.of(), night(3).settings());
+        assertEquals(12, ledger().draws().size());
+    }
+
+    @Test
+    void passesOnWhatALineCannotMean() {
+        sketch.happened(1, "175", "0");
+        assertEquals(List.of("GIVEN_ABOVE_DIALLED 0 175 units of 150 units"), doubts());
+    }
+
+    /** A pen that shows what is left stops on its marks; the other kind can stop between them. */
+    @Test
+    void doubtsANumberBetweenTheMarksOfAPenThatShowsWhatIsLeft() {
+        sketch.sizes.clear();
+        sketch.size("900", "150", "900");
+        sketch.happened(1, "150", "0").happened(2, "150", "60");
+        assertEquals(List.of(), doubts());
+        sketch.window = Device.Window.LEFT;
+        sketch.record.remove(0);
+        sketch.record.add(0, line(1, 1, new Given.Missed(), Optional.empty()));
+        assertTrue(doubts().contains("WINDOW_OFF_DIAL 1 60 units"), doubts().toString());
+        sketch.record.set(1, sketch.line(2, amount("150"), "75"));
+        assertTrue(doubts().stream().noneMatch(doubt -> doubt.startsWith("WINDOW_OFF_DIAL")), doubts().toString());
     }
 
     @Test

@@ -45,6 +45,7 @@ class SpansTest {
         assertEquals("10..10", text(marks.between(10, 10)));
         assertEquals("", text(marks.between(11, 14)));
         assertEquals("", text(marks.between(21, 30)));
+        assertEquals("3..18", text(Spans.of(3, 18, 5).between(3, 18)));
         assertEquals("-5..0", text(Spans.of(-10, 20, 5).between(-7, 3)));
     }
 

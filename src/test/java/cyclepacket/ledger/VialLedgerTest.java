@@ -161,6 +161,17 @@ class VialLedgerTest {
                 Optional.of(LocalDate.of(2027, 2, 10)), ledger().lines().get(0).firstOpening());
     }
 
+    /** The second vial was opened long ago: its days are over before it is needed, and it gives nothing. */
+    @Test
+    void passesOverAVialThatIsTooOld() {
+        vial(1, Optional.empty());
+        vial(2, Optional.of(LocalDate.of(2027, 1, 4)));
+        vial(3, Optional.empty());
+        daily(5, "4 mg");
+        assertEquals("4: 1 TOO_LITTLE_LEFT, 4: 2 IN_USE_LIMIT", changes());
+        assertEquals(List.of("12 mg", "12 mg", "20 mg"), totals());
+    }
+
     /** A box that was thrown away keeps its number, so the ones after it keep theirs. */
     @Test
     void callsAVialByTheNumberOnItsBox() {
