@@ -27,6 +27,7 @@ class DoseTest {
         assertThrows(Refusal.class, () -> Dose.ofUnits("-1"));
         assertThrows(Refusal.class, () -> Dose.ofUnits("0.0001"));
         assertThrows(Refusal.class, () -> Dose.ofUnits("1e300"));
+        assertThrows(Refusal.class, () -> Dose.of(new BigDecimal("1e300"), DoseUnit.UNITS));
         assertThrows(Refusal.class, () -> Dose.ofUnits("twelve"));
         assertThrows(Refusal.class, () -> Dose.ofUnits("1").minus(Dose.ofUnits("2")));
         assertThrows(Refusal.class, () -> Dose.of(new BigDecimal("10000000000000.001"), DoseUnit.UNITS));
