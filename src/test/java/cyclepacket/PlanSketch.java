@@ -13,6 +13,7 @@ import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
 import cyclepacket.plan.RecordLine;
 import cyclepacket.plan.RecordLine.Given;
+import cyclepacket.plan.Revision;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseRange;
 import cyclepacket.quantity.DoseUnit;
@@ -59,6 +60,7 @@ public final class PlanSketch {
     public List<Plan.Stock> stock = new ArrayList<>();
     public List<RecordLine> record = new ArrayList<>();
     public List<Plan.Call> called = new ArrayList<>();
+    public List<Revision> revised = new ArrayList<>();
 
     /** A size with its least and most content. */
     public PlanSketch size(String label, String leastGiven, String mostGiven) {
@@ -224,7 +226,8 @@ public final class PlanSketch {
                 record,
                 List.of(),
                 new Plan.Prepared("invented navigator", prepared),
-                Optional.empty());
+                Optional.empty(),
+                revised);
         return new PlanFiles(
                 plan,
                 clinic(),

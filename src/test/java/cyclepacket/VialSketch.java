@@ -57,6 +57,12 @@ public final class VialSketch {
         return medicine("leuprolide", new DrawnVial(five, syringe(syringe), NEEDLE, 28), "14 mg");
     }
 
+    /** 1 mg in 3 mL: most of its lines hold an amount with no end of decimals. */
+    public static Medicine thirds() {
+        Concentration third = Concentration.parse("1 mg in 3 mL");
+        return medicine("thirds", new DrawnVial(third, syringe("marks-100"), NEEDLE, 28), "14 mg");
+    }
+
     public static Medicine diluted() {
         Dilution dilution = new Dilution(
                 Concentration.parse("5 mg in 1 mL"),

@@ -110,8 +110,8 @@ final class ContainerSums {
         Reading reading = readings.get(nextReading);
         Branches gone = open.before(reading.draw(), line);
         boolean fits = !fitting(index, before, reading, true).isEmpty();
-        boolean later = !gone.isEmpty() && mayBeLater(index + 1, gone, reading);
-        if (!fits && later) {
+        boolean later = !gone.isEmpty() && mayBeLater(index + 1, gone, reading, false);
+        if (!fits && (later || isNearOnlyLater(index, before, gone, reading))) {
             // It ran dry on an evening when nobody looked: the number belongs to a later container.
             return gone;
         }
@@ -141,18 +141,26 @@ final class ContainerSums {
         return all;
     }
 
-    /** Whether a container after one that ended unseen can be the one that was read. */
-    private boolean mayBeLater(int index, Branches before, Reading reading) {
+    /** Whether the number lies up to one step outside what a later container can hold, and further outside this one. */
+    private boolean isNearOnlyLater(int index, Branches before, Branches gone, Reading reading) {
+        return !gone.isEmpty()
+                && !reading.isPutAway()
+                && !isNear(index, before, reading)
+                && mayBeLater(index + 1, gone, reading, true);
+    }
+
+    /** Whether a container after one that ended unseen can be the one that was read, exactly or to within one step. */
+    private boolean mayBeLater(int index, Branches before, Reading reading, boolean withinAStep) {
         if (index >= containers.size()) {
             return false;
         }
-        if (!fitting(index, before, reading, true).isEmpty()) {
+        if (!fitting(index, before, reading, true).isEmpty() || (withinAStep && isNear(index, before, reading))) {
             return true;
         }
         Branches gone = before.next(containers.get(index), unknowns, line)
                 .without(proven, line)
                 .before(reading.draw(), line);
-        return !gone.isEmpty() && mayBeLater(index + 1, gone, reading);
+        return !gone.isEmpty() && mayBeLater(index + 1, gone, reading, withinAStep);
     }
 
     /** The totals that both the reading and this container's contents allow. */

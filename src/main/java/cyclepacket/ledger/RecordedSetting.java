@@ -38,8 +38,8 @@ record RecordedSetting(
             doubt.accept(RecordDoubt.Kind.LOSS_WITH_STOP, lost.toString());
         }
         if (line.given() instanceof Given.Unknown) {
-            Dose unknown = stops.isEmpty() ? dialled : dialled.minus(fromOld);
-            return new RecordedSetting(dialled, dialled.plus(lost), Optional.empty(), unknown, false, stops);
+            return new RecordedSetting(
+                    dialled, dialled.plus(lost), Optional.empty(), dialled.minus(fromOld), false, stops);
         }
         Dose given = given(line, dialled, proves, !stops.isEmpty(), doubt);
         Dose least = proves && window == Window.OWED ? dialled : fromOld;

@@ -61,7 +61,7 @@ public final class VialLedger {
         Draw draw = draws.get(index);
         changeDays.add(draw.date());
         changes.add(new DayChange(
-                own + 1,
+                containers.get(own).number(),
                 draw.number(),
                 index,
                 true,
@@ -94,14 +94,12 @@ public final class VialLedger {
 
     /** The doses that the vials at home surely give, added up. */
     Dose total() {
-        Dose zero = Dose.zero(vial.strength().amount().unit());
-        return containers.isEmpty() ? zero : totalWith(containers.size() - 1);
+        return totalWith(containers.size() - 1);
     }
 
     /** Everything drawn up to and with the last dose that vials up to this one serve; a vial that is not needed adds its label. */
     private Dose totalWith(int own) {
-        Dose zero = Dose.zero(vial.strength().amount().unit());
-        Dose served = zero;
+        Dose served = Dose.zero(vial.strength().amount().unit());
         int last = -1;
         for (int index = 0; index < draws.size(); index++) {
             if (servedBy[index] <= own) {
@@ -120,10 +118,9 @@ public final class VialLedger {
     List<ContainerLine> lines() {
         List<ContainerLine> lines = new ArrayList<>();
         for (int own = 0; own < containers.size(); own++) {
-            int vialIndex = own;
             Optional<LocalDate> firstUse = firstUse(own);
             Optional<LocalDate> opening = containers.get(own).opened().or(() -> firstUse);
-            Optional<LocalDate> end = endOf(vialIndex);
+            Optional<LocalDate> end = endOf(own);
             Dose total = totalWith(own);
             lines.add(new ContainerLine(
                     containers.get(own),
@@ -150,7 +147,7 @@ public final class VialLedger {
 
     private Optional<LocalDate> endOf(int own) {
         for (int index = 0; index < changes.size(); index++) {
-            if (changes.get(index).leaving() == own + 1) {
+            if (changes.get(index).leaving() == containers.get(own).number()) {
                 return Optional.of(changeDays.get(index));
             }
         }

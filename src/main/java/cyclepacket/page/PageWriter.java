@@ -20,7 +20,7 @@ public final class PageWriter {
 
     /** Read when they are asked for: most packets do without. */
     private static final Pattern RARE =
-            Pattern.compile("(batch.\\w+|beside|stop|door-large|vial|taken|sites|changed|helper|travel|cards|evening.*)\\.ftlh$");
+            Pattern.compile("((batch|cards).\\w+|beside|cards|stop|door-large|vial|taken|sites|changed|helper|travel)\\.ftlh$");
 
     private final Path templates;
     private final SafeConfiguration configuration;

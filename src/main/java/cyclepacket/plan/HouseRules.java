@@ -142,7 +142,9 @@ public record HouseRules(
      */
     public record SmallRemainder(Map<DoseUnit, BigDecimal> below, Do rule) {
         public SmallRemainder {
-            below = Collections.unmodifiableMap(new EnumMap<>(below));
+            EnumMap<DoseUnit, BigDecimal> copy = new EnumMap<>(DoseUnit.class);
+            copy.putAll(below);
+            below = Collections.unmodifiableMap(copy);
             Objects.requireNonNull(rule, "rule");
             if (below.values().stream().anyMatch(amount -> amount.signum() < 0)) {
                 throw new Refusal("below cannot be less than zero", "write the amount without a minus sign");

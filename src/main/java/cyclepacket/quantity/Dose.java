@@ -3,6 +3,7 @@ package cyclepacket.quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * An amount of one medicine, exact to a thousandth of its unit, from zero to {@value #MOST_MILLI_UNITS} thousandths.
@@ -18,6 +19,7 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
     /** Before the point; more is out of range, and need not be spelled out to be refused. */
     private static final int MOST_DIGITS = 14;
 
+    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?");
     private static final String RANGE = "write an amount from 0 to 10,000,000,000,000";
 
     public Dose {
@@ -46,18 +48,15 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
     }
 
     /**
-     * Reads a plain decimal number.
+     * Reads a plain decimal number: digits of the Latin script, no exponent, no leading zero.
      *
      * @throws Refusal if it is not a number, is negative or has more than three decimals
      */
     public static Dose of(String number, DoseUnit unit) {
-        BigDecimal value;
-        try {
-            value = new BigDecimal(number);
-        } catch (NumberFormatException notANumber) {
+        if (!NUMBER.matcher(number).matches()) {
             throw new Refusal("\"" + number + "\" is not a number", "write digits, for example 187.5");
         }
-        return of(value, unit);
+        return of(new BigDecimal(number), unit);
     }
 
     /** @throws Refusal if the number is negative, too large or has more than three decimals */
@@ -185,8 +184,7 @@ public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
 
     /** The number without its unit and without trailing zeros, for example {@code 187.5}. */
     public BigDecimal number() {
-        BigDecimal plain = BigDecimal.valueOf(milliUnits, DECIMALS).stripTrailingZeros();
-        return plain.scale() < 0 ? plain.setScale(0) : plain;
+        return PlainDecimal.of(BigDecimal.valueOf(milliUnits, DECIMALS));
     }
 
     /** The number and its unit with a plain space, the same in every locale; what a patient reads is made elsewhere. */

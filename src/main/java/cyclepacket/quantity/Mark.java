@@ -9,19 +9,13 @@ import java.util.Objects;
  *
  * @param number zero or more
  */
-public record Mark(BigDecimal number) implements Comparable<Mark> {
+public record Mark(BigDecimal number) {
     public Mark {
         Objects.requireNonNull(number, "number");
         if (number.signum() < 0) {
             throw new Refusal("a mark is zero or more", "read the number beside the line");
         }
-        BigDecimal plain = number.stripTrailingZeros();
-        number = plain.scale() < 0 ? plain.setScale(0) : plain;
-    }
-
-    @Override
-    public int compareTo(Mark other) {
-        return number.compareTo(other.number);
+        number = PlainDecimal.of(number);
     }
 
     /** For example {@code 80 mark}. */

@@ -8,7 +8,7 @@ import java.math.RoundingMode;
  *
  * @param hundredths hundredths of the currency, zero or more
  */
-public record Money(long hundredths) implements Comparable<Money> {
+public record Money(long hundredths) {
     public Money {
         if (hundredths < 0) {
             throw new Refusal("a price cannot be below zero", "write the price without a minus sign");
@@ -31,13 +31,7 @@ public record Money(long hundredths) implements Comparable<Money> {
     }
 
     public BigDecimal number() {
-        BigDecimal plain = BigDecimal.valueOf(hundredths, 2).stripTrailingZeros();
-        return plain.scale() < 0 ? plain.setScale(0) : plain;
-    }
-
-    @Override
-    public int compareTo(Money other) {
-        return Long.compare(hundredths, other.hundredths);
+        return PlainDecimal.of(BigDecimal.valueOf(hundredths, 2));
     }
 
     @Override

@@ -76,8 +76,7 @@ public record Volume(long microlitres) implements Comparable<Volume> {
 
     /** Millilitres without trailing zeros, for example {@code 0.75}. */
     public BigDecimal millilitres() {
-        BigDecimal plain = BigDecimal.valueOf(microlitres, DECIMALS).stripTrailingZeros();
-        return plain.scale() < 0 ? plain.setScale(0) : plain;
+        return PlainDecimal.of(BigDecimal.valueOf(microlitres, DECIMALS));
     }
 
     @Override

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class SiteRotationTest {
@@ -41,6 +42,36 @@ class SiteRotationTest {
         List<Site> sites = SiteRotation.of(List.of(on(0, true), on(1, true), on(2, true), on(3, true), on(4, true)));
         assertEquals(List.of(1, 3, 2, 4, 1), sites.stream().map(Site::number).toList());
         assertTrue(sites.stream().allMatch(Site::isMuscle));
+    }
+
+    /** Left and right in turn, each spot of a side before the first again. */
+    @Test
+    void goesRoundTheEightSpotsOfTheBelly() {
+        List<Site> sites = SiteRotation.of(
+                IntStream.range(0, 10).mapToObj(day -> on(day, false)).toList());
+        assertEquals(
+                List.of(1, 5, 2, 6, 3, 7, 4, 8, 1, 5),
+                sites.stream().map(Site::number).toList());
+    }
+
+    /** The first of a day lies on the other side than the first of the day before. */
+    @Test
+    void changesTheSideOfTheFirstOfTwo() {
+        List<Site> sites = SiteRotation.of(
+                List.of(on(0, false), on(0, false), on(1, false), on(1, false), on(2, false), on(2, false)));
+        assertEquals(List.of(1, 5, 6, 2, 3, 7), sites.stream().map(Site::number).toList());
+    }
+
+    /** Nine on one belly are one too many for its spots, and still each has one. */
+    @Test
+    void findsASpotForOneTooMany() {
+        List<Site> nine = SiteRotation.of(
+                IntStream.range(0, 9).mapToObj(each -> on(0, false)).toList());
+        assertEquals(8, new HashSet<>(nine.subList(0, 8)).size());
+        assertFalse(nine.get(8).isMuscle());
+        List<Site> muscle = SiteRotation.of(
+                IntStream.range(0, 8).mapToObj(each -> on(each / 4, true)).toList());
+        assertEquals(4, new HashSet<>(muscle.subList(4, 8)).size());
     }
 
     @Test

@@ -79,6 +79,28 @@ class MeasuringTest {
         assertEquals(Optional.empty(), of(vial).measure(Dose.parse("0 mg")));
     }
 
+    /** The last line of a hundred is 5 mg; beyond it there is none. */
+    @Test
+    void namesNoNeighbourBeyondTheLastLine() {
+        Medicine vial = VialSketch.leuprolide("marks-100");
+        assertEquals(Optional.of(Dose.parse("5 mg")), of(vial).nearestAbove(Dose.parse("4.97 mg")));
+        assertEquals(Optional.empty(), of(vial).nearestAbove(Dose.parse("5 mg")));
+        assertEquals("marks-100", of(vial).syringe().id());
+    }
+
+    /** 0.03 mL are 0.01 mg and 0.06 mL 0.02 mg; the lines between them are passed over. */
+    @Test
+    void passesOverLinesWithoutAnExactDose() {
+        Measuring thirds = of(VialSketch.thirds());
+        assertEquals(Optional.of(Dose.parse("0.02 mg")), thirds.nearestAbove(Dose.parse("0.011 mg")));
+        assertEquals(Optional.of(Dose.parse("0.01 mg")), thirds.nearestBelow(Dose.parse("0.019 mg")));
+    }
+
+    @Test
+    void measuresNothingForNoDose() {
+        assertEquals(Optional.empty(), of(VialSketch.menotropin()).measure(Dose.parse("0 units")));
+    }
+
     /** 40 mcg of 200 mcg in 1 mL are 0.2 mL, the 20 mark. */
     @Test
     void drawsADilutedDose() {

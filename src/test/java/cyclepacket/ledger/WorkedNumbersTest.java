@@ -228,6 +228,14 @@ class WorkedNumbersTest {
         sketch.days = 40;
         assertEquals("29: in-use limit", ends(sketch, 1));
         assertEquals(
+                DayChange.Cause.IN_USE_LIMIT,
+                ledger(sketch)
+                        .day(sketch.night(29))
+                        .orElseThrow()
+                        .changes()
+                        .get(0)
+                        .cause());
+        assertEquals(
                 LocalDate.of(2026, 12, 23),
                 ledger(sketch).containers().get(0).lastSafeDay().orElseThrow());
         sketch.dayOne = HouseRules.InUseDayOne.DAY_AFTER;
@@ -250,6 +258,40 @@ class WorkedNumbersTest {
                 ledger(sketch).lookUp().stream()
                         .map(row -> row.fromNext() + "/" + row.window())
                         .toList());
+    }
+
+    /** Whole marks only: 425 and 437.5 end on the second evening, 450 to 475 on the third. */
+    @Test
+    void endsTheOtherKindOfPenOnWholeMarks() {
+        PlanSketch sketch =
+                new PlanSketch().size("400", "425", "475").home("400", "400").dose(1, "225");
+        sketch.window = Device.Window.LEFT;
+        sketch.least = "12.5";
+        sketch.step = "12.5";
+        assertEquals("2: 12.5 to 25, 3: 200 to 225", ends(sketch, 1));
+        assertEquals(
+                DayChange.Cause.EMPTY,
+                ledger(sketch)
+                        .day(sketch.night(2))
+                        .orElseThrow()
+                        .changes()
+                        .get(0)
+                        .cause());
+    }
+
+    /** A thousandth short of four doses of 150; and exactly four, so that the fifth evening opens the next one. */
+    @Test
+    void tellsAnAlmostFullDoseFromAWholeOne() {
+        PlanSketch short599 =
+                new PlanSketch().size("600", "599.999", "599.999").home("600").dose(1, "150");
+        assertEquals("4: 0.001", ends(short599, 1));
+        PlanSketch exact =
+                new PlanSketch().size("600", "600", "600").home("600", "600").dose(1, "150");
+        assertEquals("5: 150", ends(exact, 1));
+        assertEquals(
+                Optional.of(exact.night(5)), ledger(exact).containers().get(1).firstOpening());
+        assertEquals(
+                Optional.of(exact.night(5)), ledger(exact).containers().get(1).lastOpening());
     }
 
     @Test

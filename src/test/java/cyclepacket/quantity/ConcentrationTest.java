@@ -25,6 +25,17 @@ class ConcentrationTest {
         assertEquals(Optional.empty(), Concentration.parse("1 mg in 3 mL").doseIn(Volume.parse("1 mL")));
     }
 
+    /** 5 mg in 1 mL: a litre holds 5000 mg. */
+    @Test
+    void findsNothingBeyondALitreOrADosesRange() {
+        assertEquals(Optional.of(Volume.parse("1000 mL")), FIVE.volumeOf(Dose.parse("5000 mg")));
+        assertEquals(Optional.empty(), FIVE.volumeOf(Dose.parse("5000.005 mg")));
+        Dose most = new Dose(Dose.MOST_MILLI_UNITS, DoseUnit.MG);
+        Concentration strongest = new Concentration(most, Volume.parse("1 mL"));
+        assertEquals(Optional.of(most), strongest.doseIn(Volume.parse("1 mL")));
+        assertEquals(Optional.empty(), strongest.doseIn(Volume.parse("1.001 mL")));
+    }
+
     @Test
     void refusesAnotherUnit() {
         UnitClash clash = assertThrows(UnitClash.class, () -> FIVE.volumeOf(Dose.parse("4 units")));
@@ -76,5 +87,6 @@ class ConcentrationTest {
         assertThrows(Refusal.class, () -> Concentration.parse("5 mg/mL"));
         assertThrows(Refusal.class, () -> Concentration.parse("0 mg in 1 mL"));
         assertThrows(Refusal.class, () -> Concentration.parse("5 mg in 0 mL"));
+        assertThrows(Refusal.class, () -> Concentration.parse("5e1 mg in 1 mL"));
     }
 }

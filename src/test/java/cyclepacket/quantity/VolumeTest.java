@@ -41,7 +41,26 @@ class VolumeTest {
     }
 
     @Test
+    void addsToTheMicrolitre() {
+        Volume dose = Volume.parse("0.25 mL");
+        assertEquals(Volume.parse("0.28 mL"), dose.plus(Volume.parse("0.03 mL")));
+        assertEquals(Volume.parse("0.22 mL"), dose.minus(Volume.parse("0.03 mL")));
+        assertEquals(Volume.parse("7 mL"), dose.times(28));
+        assertEquals(new BigDecimal("10"), Volume.parse("10 mL").millilitres());
+    }
+
+    @Test
+    void comparesBySize() {
+        Volume dose = Volume.parse("0.5 mL");
+        assertTrue(dose.isMoreThan(Volume.parse("0.499 mL")));
+        assertFalse(dose.isMoreThan(dose));
+        assertFalse(dose.isMoreThan(Volume.parse("0.501 mL")));
+    }
+
+    @Test
     void namesAMarkWithoutAnyUnit() {
+        assertEquals("0 mark", new Mark(BigDecimal.ZERO).toString());
+        assertEquals(new BigDecimal("10"), new Mark(BigDecimal.TEN).number());
         assertEquals("80 mark", new Mark(new BigDecimal("80.0")).toString());
         assertEquals(new Mark(BigDecimal.TEN), new Mark(new BigDecimal("10.00")));
         assertThrows(Refusal.class, () -> new Mark(new BigDecimal("-1")));

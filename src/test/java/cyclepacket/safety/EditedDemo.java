@@ -12,13 +12,23 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /** A copy of the demo's files with a few words changed, read and checked as the program does it. */
 final class EditedDemo {
     private static final Path DEMO = Path.of("plans");
 
+    /** What the rules are asked about; a run that changes nothing but the rules reads and computes each case once. */
+    private static final Map<Path, EditedDemo> LAID = new ConcurrentHashMap<>();
+
     private final Intake intake;
+    private Optional<Computed> computed = Optional.empty();
+
+    /** Everything that the rules see. */
+    private record Computed(PlanFiles files, Course course, CycleLedger ledger, SupplyPlan supply) {}
 
     private EditedDemo(Path plan) throws IOException {
         intake = PlanReader.read(plan);
@@ -31,6 +41,16 @@ final class EditedDemo {
 
     /** The demo with the changes of a case folder, laid out below {@code target}. */
     static EditedDemo lay(Path folder, Path target) throws IOException {
+        EditedDemo before = LAID.get(folder);
+        if (before != null) {
+            return before;
+        }
+        EditedDemo laid = layAnew(folder, target);
+        LAID.put(folder, laid);
+        return laid;
+    }
+
+    private static EditedDemo layAnew(Path folder, Path target) throws IOException {
         copy(DEMO, target);
         if (Files.isDirectory(folder.resolve("medicines"))) {
             copy(folder.resolve("medicines"), target.resolve("medicines"));
@@ -60,11 +80,19 @@ final class EditedDemo {
                         + FindingText.print(intake.files().findings())));
     }
 
+    private Computed computed() {
+        if (computed.isEmpty()) {
+            PlanFiles files = files();
+            Course course = Course.of(files);
+            CycleLedger ledger = CycleLedger.of(files, course);
+            computed = Optional.of(new Computed(files, course, ledger, SupplyPlan.of(files, ledger)));
+        }
+        return computed.orElseThrow();
+    }
+
     List<Finding> findings() {
-        PlanFiles files = files();
-        Course course = Course.of(files);
-        CycleLedger ledger = CycleLedger.of(files, course);
-        return Finding.sorted(SafetyCheck.of(files, course, ledger, SupplyPlan.of(files, ledger)).stream()
+        Computed plan = computed();
+        return Finding.sorted(SafetyCheck.of(plan.files(), plan.course(), plan.ledger(), plan.supply()).stream()
                 .map(finding -> finding.locatedBy(intake.places()))
                 .toList());
     }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** No row of containers that covers the need is better than the one that is found; every row is tried, one by one. */
 class BasketLaws {
-    private static final int CASES = 5_000;
+    private static final int CASES = Integer.getInteger("cyclepacket.cases", 5_000);
     private static final LocalDate FIRST = LocalDate.of(2027, 3, 5);
 
     /** One need and what can be bought for it. */

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** The loading order that is advised against every order of the same boxes, each acted out evening by evening. */
 class LoadingLaws {
-    private static final int CASES = 1_000;
+    private static final int CASES = Integer.getInteger("cyclepacket.cases", 1_000);
     private static final LocalDate SOON = LocalDate.of(2028, 1, 31);
     private static final LocalDate LATE = LocalDate.of(2028, 6, 30);
     private static final List<Integer> SIZES = List.of(150, 300, 900);
@@ -28,7 +28,7 @@ class LoadingLaws {
             compare(7_000L + number);
         }
         assertTrue(
-                advised > CASES / 4 && withPartUsed > CASES / 10 && limited > CASES / 10,
+                advised > CASES / 4 && withPartUsed > CASES / 10 && limited >= CASES / 10,
                 "the cases are too easy: " + advised + ", " + withPartUsed + ", " + limited);
     }
 

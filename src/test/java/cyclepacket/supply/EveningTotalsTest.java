@@ -1,0 +1,114 @@
+package cyclepacket.supply;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import cyclepacket.PlanSketch;
+import cyclepacket.VialSketch;
+import cyclepacket.ledger.Draw;
+import cyclepacket.plan.HouseRules.InUseDayOne;
+import cyclepacket.plan.Medicine;
+import cyclepacket.quantity.Dose;
+import cyclepacket.quantity.DoseUnit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Settings of 100 and 50 on the first evening, 100 on the second, and 100 on the fourth after 30 were lost. */
+class EveningTotalsTest {
+    private static final LocalDate FIRST = LocalDate.of(2027, 3, 5);
+    private static final List<Draw> DRAWS =
+            List.of(draw(1, 1, 0, 100), draw(1, 2, 100, 150), draw(2, 1, 150, 250), draw(4, 1, 280, 380));
+
+    private static Draw draw(int night, int number, int before, int after) {
+        return new Draw(
+                FIRST.plusDays(night - 1L),
+                number,
+                units(after - before),
+                units(before),
+                units(after),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                List.of(),
+                units(0));
+    }
+
+    private static Dose units(int amount) {
+        return new Dose(amount * 1000L, DoseUnit.UNITS);
+    }
+
+    /** A pen whose cartridges last two days. */
+    private static EveningTotals totals(InUseDayOne dayOne) {
+        PlanSketch sketch = new PlanSketch().size("300", "300", "300");
+        sketch.openedDays = 2;
+        return new EveningTotals(sketch.medicine(), dayOne, DRAWS);
+    }
+
+    private static EveningTotals totals() {
+        return totals(InUseDayOne.FIRST_USE);
+    }
+
+    @Test
+    void findsTheEveningThatATotalRunsDryOn() {
+        assertEquals(380_000, totals().goal());
+        assertEquals(0, totals().evening(0));
+        assertEquals(0, totals().evening(149_999));
+        assertEquals(1, totals().evening(150_000));
+        assertEquals(2, totals().evening(250_000));
+        assertEquals(FIRST, totals().firstShort(149_999));
+        assertEquals(FIRST.plusDays(3), totals().firstShort(250_000));
+    }
+
+    /** An evening counts as covered only with all of its settings. */
+    @Test
+    void coversWholeEvenings() {
+        assertNull(totals().lastCovered(0));
+        assertNull(totals().lastCovered(100_000));
+        assertEquals(FIRST, totals().lastCovered(150_000));
+        assertEquals(FIRST.plusDays(1), totals().lastCovered(279_999));
+        assertEquals(FIRST.plusDays(3), totals().lastCovered(380_000));
+    }
+
+    /** Opened on the first evening it may be used on the second, and is left before the fourth, at 280. */
+    @Test
+    void reachesNoFurtherThanItsDays() {
+        assertEquals(100_000, totals().reach(0, 100_000));
+        assertEquals(280_000, totals().reach(0, 900_000));
+        assertEquals(280_000, totals().reach(150_000, 900_000));
+        assertEquals(1_150_000, totals(InUseDayOne.DAY_AFTER).reach(150_000, 1_000_000));
+        assertEquals(1_150_000, totals().reach(250_000, 900_000));
+    }
+
+    /** Opened on the day before, it is left before the second evening; one that is too old gives nothing more. */
+    @Test
+    void countsTheDaysOfAContainerThatWasOpenBefore() {
+        LocalDate opened = FIRST.minusDays(1);
+        assertEquals(150_000, totals().reach(0, 900_000, opened));
+        assertEquals(200_000, totals().reach(200_000, 50_000, opened));
+        assertEquals(280_000, totals(InUseDayOne.DAY_AFTER).reach(0, 900_000, opened));
+    }
+
+    @Test
+    void knowsNoEveningsOfVialsAndNoGoalWithoutDoses() {
+        Medicine vial = VialSketch.menotropin();
+        EveningTotals vials = new EveningTotals(vial, InUseDayOne.FIRST_USE, DRAWS);
+        assertEquals(EveningTotals.NONE, vials.evening(150_000));
+        assertEquals(900_000, vials.reach(0, 900_000));
+        assertEquals(0, new EveningTotals(vial, InUseDayOne.FIRST_USE, List.of()).goal());
+    }
+
+    @Test
+    void countsBoxesAsTheyAreSold() {
+        assertEquals(Optional.of(2), needles(13, Optional.of(10)).boxes());
+        assertEquals(Optional.of(1), needles(10, Optional.of(10)).boxes());
+        assertEquals(Optional.of(1), needles(1, Optional.of(10)).boxes());
+        assertEquals(Optional.empty(), needles(13, Optional.empty()).boxes());
+        assertEquals("pen-needle", SupplyItem.Kind.PEN_NEEDLE.key());
+    }
+
+    private static SupplyItem needles(int count, Optional<Integer> boxOf) {
+        return new SupplyItem(SupplyItem.Kind.PEN_NEEDLE, count, boxOf, Optional.empty());
+    }
+}
