@@ -227,7 +227,8 @@ public final class PlanSketch {
                 List.of(),
                 new Plan.Prepared("invented navigator", prepared),
                 Optional.empty(),
-                revised);
+                revised,
+                Optional.empty());
         return new PlanFiles(
                 plan,
                 clinic(),

@@ -55,7 +55,8 @@ public final class CommandLines {
     public static int run(Terminal terminal, String... args) {
         PrintWriter out = new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8);
-        List<Object> asked = asked(args).stream().map(command -> command.apply(terminal)).toList();
+        List<Object> asked =
+                asked(args).stream().map(command -> command.apply(terminal)).toList();
         if (asked.size() == 1 && asked.get(0) instanceof Early early) {
             early.begin();
         }

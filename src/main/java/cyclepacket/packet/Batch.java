@@ -166,7 +166,8 @@ public final class Batch {
     }
 
     private BatchReport sheets(List<BatchLine> lines, List<Made> made) throws IOException {
-        List<Made> printed = made.stream().filter(each -> each.line().isPrinted()).toList();
+        List<Made> printed =
+                made.stream().filter(each -> each.line().isPrinted()).toList();
         Map<String, byte[]> files = new LinkedHashMap<>();
         Map<String, Path> packets = new LinkedHashMap<>();
         try (Press press = new Press(home)) {

@@ -68,7 +68,10 @@ final class Codes {
         for (Path file : filesBelow(templates)) {
             parts.add(utf8(templates.relativize(file).toString().replace('\\', '/')));
             byte[] content = Files.readAllBytes(file);
-            parts.add(file.toString().endsWith(".ttf") ? sum(content) : CheckedCode.sha256().digest(content));
+            parts.add(
+                    file.toString().endsWith(".ttf")
+                            ? sum(content)
+                            : CheckedCode.sha256().digest(content));
         }
         return List.copyOf(parts);
     }

@@ -19,8 +19,8 @@ public final class PageWriter {
     private static final int MOST = 16_000_000;
 
     /** Read when they are asked for: most packets do without. */
-    private static final Pattern RARE =
-            Pattern.compile("((batch|cards).\\w+|beside|cards|stop|door-large|vial|taken|sites|changed|helper|travel)\\.ftlh$");
+    private static final Pattern RARE = Pattern.compile(
+            "((batch|cards).\\w+|beside|cards|stop|door-large|vial|taken|sites|changed|helper|travel)\\.ftlh$");
 
     private final Path templates;
     private final SafeConfiguration configuration;

@@ -71,9 +71,10 @@ record Leaves(List<String> elements, String words, Map<String, Integer> tags, in
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
-            String page = Files.readString(file).replaceFirst("(?i)<!DOCTYPE html>", "").strip();
-            return factory.newDocumentBuilder()
-                    .parse(new org.xml.sax.InputSource(new java.io.StringReader(page)));
+            String page = Files.readString(file)
+                    .replaceFirst("(?i)<!DOCTYPE html>", "")
+                    .strip();
+            return factory.newDocumentBuilder().parse(new org.xml.sax.InputSource(new java.io.StringReader(page)));
         } catch (ParserConfigurationException | SAXException broken) {
             throw new AssertionError("the page is broken", broken);
         }

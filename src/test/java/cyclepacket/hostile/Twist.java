@@ -38,7 +38,10 @@ enum Twist {
     RENAME {
         @Override
         void bend(Node root, Chance chance) {
-            List<String> known = Spot.all(root).stream().map(Spot::key).filter(key -> !key.isEmpty()).toList();
+            List<String> known = Spot.all(root).stream()
+                    .map(Spot::key)
+                    .filter(key -> !key.isEmpty())
+                    .toList();
             spot(root, chance).ifPresent(spot -> {
                 String key = spot.key() + (spot.key().isEmpty() ? chance.of(known) : "");
                 spot.rename(Leaf.of(
@@ -46,7 +49,8 @@ enum Twist {
                             case 0 -> key + "s";
                             case 1 -> key.substring(1) + key.charAt(0);
                             case 2 -> chance.of(known);
-                            default -> text(chance, List.of(Scraps.WORDS, Scraps.MARKUP, Scraps.TEMPLATES, Scraps.CONTROLS));
+                            default ->
+                                text(chance, List.of(Scraps.WORDS, Scraps.MARKUP, Scraps.TEMPLATES, Scraps.CONTROLS));
                         }));
             });
         }
@@ -92,13 +96,14 @@ enum Twist {
     OTHER_NUMBER {
         @Override
         void bend(Node root, Chance chance) {
-            number(root, chance).ifPresent(spot -> spot.put(Leaf.raw(
-                    switch (chance.below(4)) {
-                        case 0 -> Integer.toString(chance.below(1_000));
-                        case 1 -> chance.below(1_000) + "." + chance.below(1_000);
-                        case 2 -> chance.below(80) * 12 + ".5";
-                        default -> Integer.toString(1 + chance.below(4));
-                    })));
+            number(root, chance)
+                    .ifPresent(spot -> spot.put(Leaf.raw(
+                            switch (chance.below(4)) {
+                                case 0 -> Integer.toString(chance.below(1_000));
+                                case 1 -> chance.below(1_000) + "." + chance.below(1_000);
+                                case 2 -> chance.below(80) * 12 + ".5";
+                                default -> Integer.toString(1 + chance.below(4));
+                            })));
         }
     },
     DATE {
@@ -108,7 +113,8 @@ enum Twist {
                     .ifPresent(spot -> spot.put(Leaf.of(
                             chance.in100(50)
                                     ? chance.of(Scraps.DATES)
-                                    : (1970 + chance.below(131)) + "-0" + (1 + chance.below(9)) + "-1" + chance.below(9))));
+                                    : (1970 + chance.below(131)) + "-0" + (1 + chance.below(9)) + "-1"
+                                            + chance.below(9))));
         }
     },
     UNICODE {
@@ -173,7 +179,8 @@ enum Twist {
                 for (int each = 0; each < times * 10; each++) {
                     keys.append('k').append(each).append(chance.in100(5) ? ": 1,\n      " : ": 1, ");
                 }
-                spot(root, chance).ifPresent(spot -> spot.put(Leaf.raw(keys.append('}').toString())));
+                spot(root, chance)
+                        .ifPresent(spot -> spot.put(Leaf.raw(keys.append('}').toString())));
                 return;
             }
             Optional<Spot> list = spot(root, chance).filter(spot -> !spot.isLeaf());
@@ -202,7 +209,8 @@ enum Twist {
     }
 
     private static Optional<Spot> leaf(Node root, Chance chance, java.util.function.Predicate<Spot> wanted) {
-        List<Spot> all = Spot.all(root).stream().filter(Spot::isLeaf).filter(wanted).toList();
+        List<Spot> all =
+                Spot.all(root).stream().filter(Spot::isLeaf).filter(wanted).toList();
         return all.isEmpty() ? Optional.empty() : Optional.of(chance.of(all));
     }
 

@@ -117,7 +117,12 @@ final class Watched {
                 () -> new java.io.FileInputStream("README.md").close(),
                 () -> Files.delete(Path.of("README.md")),
                 () -> new Socket(InetAddress.getLoopbackAddress(), 9).close(),
-                () -> java.net.URI.create("http://127.0.0.1:9/").toURL().openStream().close(),
+                () -> java.net
+                        .URI
+                        .create("http://127.0.0.1:9/")
+                        .toURL()
+                        .openStream()
+                        .close(),
                 () -> new ProcessBuilder("true").start().destroy());
         for (Attempt attempt : attempts) {
             try {
