@@ -15,7 +15,7 @@ import org.w3c.dom.NamedNodeMap;
 final class PageRules {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final Pattern FOREIGN_URL =
-            Pattern.compile("url\\(\\s*[\"']?\\s*(?!#)([^\"')]+)|@import\\s+([^;]+)");
+            Pattern.compile("url\\(\\s*[\"']?\\s*(?!#)([^\"')]+)|@import\\s+([^;]+)", Pattern.CASE_INSENSITIVE);
     /** Elements that would load or run something of their own. */
     private static final Set<String> FOREIGN = Set.of("script", "foreignobject", "iframe", "object", "embed", "applet");
 
@@ -95,6 +95,10 @@ final class PageRules {
     }
 
     private void refuseForeignUrls(String css) {
+        // The outlines of a drawing are long and hold neither.
+        if (css.indexOf('(') < 0 && css.indexOf('@') < 0) {
+            return;
+        }
         FOREIGN_URL
                 .matcher(css)
                 .results()
