@@ -30,7 +30,9 @@ public record Syringe(
         Length barrel,
         Volume loses,
         String source) {
+    /** By definition of a syringe whose hundred marks are one millilitre; the other is a technical limit. */
     private static final int MICROLITRES_A_MARK = 10;
+
     private static final int MOST_LINES = 200;
 
     public Syringe {
