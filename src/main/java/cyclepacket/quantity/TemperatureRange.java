@@ -17,6 +17,7 @@ public record TemperatureRange(int leastCelsius, int mostCelsius) {
     /** Technical limits of what a file may say: beyond them a number is a slip of the pen. */
     private static final int ROOM_MOST_CELSIUS = 60;
 
+    /** A technical limit as well. */
     private static final int FREEZER_LEAST_CELSIUS = -90;
 
     public TemperatureRange {
