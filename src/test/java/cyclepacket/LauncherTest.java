@@ -82,6 +82,25 @@ class LauncherTest {
         assertEquals(1, Files.readAllLines(calls).size());
     }
 
+    /** An unpacked release has a jar and no sources: neither Maven nor a compiler is there, and neither is asked for. */
+    @Test
+    void startsAReleaseWithoutABuild() throws IOException, InterruptedException {
+        Files.delete(project.resolve("pom.xml"));
+        Files.delete(java.resolve("bin/javac"));
+        Files.delete(tools.resolve("mvn"));
+        Result missing = run("check", "plan.yaml");
+        assertEquals(3, missing.exitCode);
+        assertTrue(missing.errors.get(0).endsWith("unpack the release again."), missing.errors.toString());
+        Files.createDirectories(project.resolve("program"));
+        Files.writeString(project.resolve("program/cyclepacket.jar"), "jar");
+        Result started = run("check", "plan.yaml");
+        assertEquals(7, started.exitCode);
+        assertEquals(List.of(), started.errors);
+        assertTrue(
+                started.output.contains("<" + project.resolve("program/cyclepacket.jar") + ">"),
+                started.output.toString());
+    }
+
     @Test
     void startsThroughALink() throws IOException, InterruptedException {
         Path link = PLACE.resolve("elsewhere/link");

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param isCalled whether it was told to the patient and read back; before that it is a plan and is not printed
  */
 public record Trigger(ZonedDateTime at, boolean isCalled) {
-    /** A trigger before this hour belongs to the evening before. */
+    /** A trigger before this hour belongs to the evening before; common practice, no published source. */
     public static final LocalTime NIGHT_ENDS = LocalTime.of(6, 0);
 
     public Trigger {

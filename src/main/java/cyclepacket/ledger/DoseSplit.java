@@ -8,7 +8,7 @@ import java.util.List;
 
 /** Divides a dose above the dial's most into the fewest settings, by the clinic's house rule. */
 public final class DoseSplit {
-    /** As many lines as the record can hold for one evening; a rule refuses such a dose long before. */
+    /** As many lines as the record can hold for one evening; a rule refuses such a dose long before. A technical limit. */
     private static final int MOST_SETTINGS = 20;
 
     private DoseSplit() {}

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param most the largest setting, a multiple of step
  */
 public record Dial(Dose least, Dose step, Dose most) {
-    /** A dial has marks that a person reads; a finer one is a slip in its step. */
+    /** A dial has marks that a person reads; a finer one is a slip in its step. A technical limit. */
     private static final int MOST_SETTINGS = 1_000;
 
     public Dial {

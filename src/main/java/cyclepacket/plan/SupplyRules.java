@@ -22,6 +22,7 @@ public record SupplyRules(
     /** A clinic that writes nothing about its supplies. */
     public static final SupplyRules NONE = new SupplyRules(Map.of(), Map.of(), 0, List.of());
 
+    /** A technical limit. */
     private static final int MOST_WEIGHT = 1_000_000;
 
     public SupplyRules {

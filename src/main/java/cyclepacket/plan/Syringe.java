@@ -30,7 +30,10 @@ public record Syringe(
         Length barrel,
         Volume loses,
         String source) {
+    /** By definition of a syringe whose hundred marks are one millilitre. */
     private static final int MICROLITRES_A_MARK = 10;
+
+    /** A technical limit of what can be drawn. */
     private static final int MOST_LINES = 200;
 
     public Syringe {

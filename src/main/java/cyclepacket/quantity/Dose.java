@@ -12,11 +12,13 @@ import java.util.regex.Pattern;
  * @param unit the unit the medicine is ordered in
  */
 public record Dose(long milliUnits, DoseUnit unit) implements Comparable<Dose> {
-    /** Ten million million units: far above any sum that a course of accepted amounts can make, and safe in a long. */
+    /** Ten million million units: far above any sum that a course of accepted amounts can make, and safe in a long. A technical limit. */
     public static final long MOST_MILLI_UNITS = 10_000_000_000_000_000L;
 
+    /** By definition of the smallest unit, a thousandth. */
     private static final int DECIMALS = 3;
-    /** Before the point; more is out of range, and need not be spelled out to be refused. */
+
+    /** A technical limit. Before the point; more is out of range, and need not be spelled out to be refused. */
     private static final int MOST_DIGITS = 14;
 
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d*)(\\.\\d+)?");

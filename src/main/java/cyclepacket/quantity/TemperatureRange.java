@@ -13,7 +13,11 @@ import java.util.regex.Pattern;
  */
 public record TemperatureRange(int leastCelsius, int mostCelsius) {
     private static final Pattern FORM = Pattern.compile("(-?\\d{1,2})-(-?\\d{1,2}) C");
+
+    /** Technical limits of what a file may say: beyond them a number is a slip of the pen. */
     private static final int ROOM_MOST_CELSIUS = 60;
+
+    /** A technical limit as well. */
     private static final int FREEZER_LEAST_CELSIUS = -90;
 
     public TemperatureRange {

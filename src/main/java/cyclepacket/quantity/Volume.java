@@ -9,10 +9,12 @@ import java.math.RoundingMode;
  * @param microlitres thousandths of a millilitre, 0 to {@value #MOST_MICROLITRES}
  */
 public record Volume(long microlitres) implements Comparable<Volume> {
-    /** One litre: far above any syringe or vial. */
+    /** One litre: far above any syringe or vial. A technical limit. */
     public static final long MOST_MICROLITRES = 1_000_000;
 
     private static final String UNIT = " mL";
+
+    /** By definition of the smallest unit, a thousandth. */
     private static final int DECIMALS = 3;
 
     public Volume {

@@ -10,7 +10,10 @@ import java.util.Optional;
 /** Whether a text is a date in some spelling: in digits or with the month's name, in any order, with any marks. */
 final class BirthDateSpelling {
     private static final String BETWEEN_DIGITS_AND_LETTERS = "(?<=\\d)(?=[a-z])|(?<=[a-z])(?=\\d)";
+
+    /** Letters that tell the months apart, by definition. */
     private static final int SHORTEST_MONTH = 3;
+
     private static final int[][] ORDERS = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
 
     private final LocalDate date;

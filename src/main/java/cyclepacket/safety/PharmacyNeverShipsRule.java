@@ -8,6 +8,7 @@ import java.util.List;
 
 /** By the clinic file the pharmacy ships on no day of the whole course, for example because it is closed all year. */
 final class PharmacyNeverShipsRule extends Rule {
+    /** Days past the course that are looked at; common practice, no published source. */
     private static final int TWO_WEEKS = 14;
 
     PharmacyNeverShipsRule() {

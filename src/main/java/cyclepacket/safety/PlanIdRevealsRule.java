@@ -12,7 +12,10 @@ import java.util.stream.Stream;
 
 /** The plan's id is a file name and stands in lists: it must not say who the patient is. */
 final class PlanIdRevealsRule extends Rule {
+    /** Letters and digits in a row below which a likeness is chance; common practice, no published source. */
     private static final int SHORTEST_NAME_PART = 3;
+
+    /** Digits of a number, likewise; common practice, no published source. */
     private static final int SHORTEST_NUMBER = 4;
     private static final List<String> DATE_FORMS = List.of("uuuuMMdd", "ddMMuuuu", "MMdduuuu", "yyMMdd");
 

@@ -17,6 +17,7 @@ import java.math.MathContext;
  * @param share what the amount still has to be divided by
  */
 record SecondDilution(BigDecimal amount, BigDecimal share, DoseUnit unit) {
+    /** By definition of a syringe whose hundred marks are one millilitre. */
     private static final BigDecimal MARKS_A_MILLILITRE = BigDecimal.valueOf(100);
 
     static SecondDilution at(Mark mark, DilutedVial vial) {

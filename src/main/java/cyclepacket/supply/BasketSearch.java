@@ -14,9 +14,10 @@ import java.util.TreeMap;
  * kept for each total.
  */
 final class BasketSearch {
-    /** More containers than this are no shopping list; the search says so and ends. */
+    /** More containers than this are no shopping list; the search says so and ends. A technical limit. */
     static final int MOST_CONTAINERS = 1_000;
 
+    /** A technical limit of memory. */
     private static final int MOST_TOTALS = 200_000;
 
     private final List<Offer> offers;

@@ -12,7 +12,7 @@ import java.util.List;
  * counted from the start of the plan, with the least content alone.
  */
 final class EveningTotals {
-    /** No evening: nothing was in use before. */
+    /** No evening: nothing was in use before; a sign by definition. */
     static final int NONE = -1;
 
     private final boolean isPen;

@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * total it reaches.
  */
 final class LoadingSearch {
-    /** More sets than this are not compared; a home has a handful of boxes. */
+    /** More sets than this are not compared; a home has a handful of boxes. A technical limit. */
     private static final int MOST_SETS = 20_000;
 
     private final EveningTotals totals;

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 
 /** The pharmacy's calendar: when it works, when it ships, and the last hour at which an order still comes in time. */
 public record PharmacyDays(Pharmacy pharmacy, ZoneId zone) {
-    /** How far back an order can lie: beyond this the pharmacy's rules themselves cannot be met. */
+    /** How far back an order can lie: beyond this the pharmacy's rules themselves cannot be met. A technical limit. */
     private static final int FARTHEST_DAYS = 400;
 
     public PharmacyDays {

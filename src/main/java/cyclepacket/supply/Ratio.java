@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param whole the denominator, above zero; both in lowest terms
  */
 public record Ratio(BigInteger part, BigInteger whole) implements Comparable<Ratio> {
+    /** By definition. */
     public static final Ratio ZERO = of(0, 1);
 
     public Ratio {

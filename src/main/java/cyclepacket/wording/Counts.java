@@ -8,6 +8,7 @@ import java.util.List;
  * @param longWords words of three or more syllables
  */
 record Counts(int words, int sentences, int syllables, int longWords) {
+    /** By definition of the formula (McLaughlin 1969). */
     private static final int LONG = 3;
 
     static Counts of(List<String> sentences, Syllables counter) {

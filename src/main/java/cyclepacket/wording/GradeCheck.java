@@ -21,7 +21,10 @@ public final class GradeCheck {
     /** INFLESZ: below 55 is difficult for most readers; above 65 is fairly easy (Barrio-Cantalejo 2008). */
     static final double LOWEST_INFLESZ = 55;
 
+    /** From the same table (Barrio-Cantalejo 2008). */
     static final double EASY_INFLESZ = 65;
+
+    /** How many sentences are named; common practice, no published source. */
     private static final int WORST = 5;
 
     private final List<Passage> passages;

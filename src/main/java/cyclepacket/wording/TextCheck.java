@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /** Applies the rules of one language to passages, one finding for each place. */
 public final class TextCheck {
-    /** At most this part of the sentences may be passive: PEMAT item 5, "at least 80 percent" in the active voice. */
+    /** At most this part of the sentences may be passive: PEMAT item 5 (AHRQ 2013), "at least 80 percent" in the active voice. */
     private static final double MOST_PASSIVE = 0.2;
 
     /** An issue's code is letters and figures that stand for no amount, also where its last group begins a line. */

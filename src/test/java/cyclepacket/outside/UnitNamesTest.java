@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Our units against the Unified Code for Units of Measure (UCUM), as the open-source library org.fhir:ucum with its own
- * copy of the UCUM definitions works them out.
+ * copy of the UCUM definitions works them out; a milligram is a thousand micrograms by definition.
  */
 class UnitNamesTest {
     private static final Map<DoseUnit, String> CODES =

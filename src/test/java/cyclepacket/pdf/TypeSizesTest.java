@@ -7,6 +7,7 @@ import java.io.IOException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
+/** The ruler itself, on pages whose sizes the test sets by definition. */
 class TypeSizesTest {
     private static final double FOOTER = 56;
     private static final String STYLE = "@page { size: 600pt 800pt; margin: 100pt 50pt 60pt 50pt;"

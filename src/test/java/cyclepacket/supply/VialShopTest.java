@@ -9,7 +9,10 @@ import java.io.IOException;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What to buy of vials, tablets and patches: with it nothing runs short, and with one piece less something does. */
+/**
+ * What to buy of vials, tablets and patches: with it nothing runs short, and with one piece less something does. Numbers
+ * worked by hand on the invented plans of the demo.
+ */
 class VialShopTest {
     private static SupplyLine line(String plan, String medicine, String stock, String size, int count)
             throws IOException {

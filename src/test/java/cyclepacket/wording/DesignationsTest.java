@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The Joint Commission's "Do Not Use" list and the ISMP list of error-prone designations, one bad form or more a key. */
+/** The Joint Commission's "Do Not Use" list (2018) and the ISMP list of error-prone designations (2021, 2024), by key. */
 class DesignationsTest {
     private static final LanguageRules ENGLISH = rules("en");
     private static final LanguageRules SPANISH = rules("es");
