@@ -46,7 +46,8 @@ final class TreeReader {
             found.add(SyntaxWords.finding(source, error));
             return Optional.empty();
         } catch (Hopeless file) {
-            found.add(source.stop(file.code, file.spot, file.getMessage(), "write the file in the shape of the examples"));
+            found.add(source.stop(
+                    file.code, file.spot, file.getMessage(), "write the file in the shape of the examples"));
             return Optional.empty();
         }
     }

@@ -36,7 +36,9 @@ record Filling(String name, TemplateThread.Source source, Map<String, Object> se
 
     private TemplateFault fault(Throwable failure, TemplateThread own) {
         if (failure instanceof Error) {
-            String what = failure instanceof StackOverflowError ? "calls itself without end" : "needs more memory than there is";
+            String what = failure instanceof StackOverflowError
+                    ? "calls itself without end"
+                    : "needs more memory than there is";
             return again(own.asked()).fault(what, failure);
         }
         if (failure instanceof BoundedPage.Full) {

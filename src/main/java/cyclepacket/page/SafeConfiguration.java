@@ -82,7 +82,8 @@ final class SafeConfiguration extends Configuration {
         try {
             String file = Files.readString(folder.resolve(template.getSourceName()));
             int at = Math.max(0, file.indexOf(word));
-            return 1 + (int) file.substring(0, at).chars().filter(c -> c == '\n').count();
+            return 1
+                    + (int) file.substring(0, at).chars().filter(c -> c == '\n').count();
         } catch (IOException unreadable) {
             throw new TemplateFault("the template " + template.getSourceName() + " cannot be read", unreadable);
         }

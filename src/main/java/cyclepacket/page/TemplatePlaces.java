@@ -54,7 +54,10 @@ record TemplatePlaces(String file, int line, int column) {
                 all = own.getMessageWithoutStackTop();
             }
         }
-        String first = all.split("\n----|\nTip:|Help \\(latest", 2)[0].replaceAll("\\s+", " ").replaceAll("[.:]+$", "").strip();
+        String first = all.split("\n----|\nTip:|Help \\(latest", 2)[0]
+                .replaceAll("\\s+", " ")
+                .replaceAll("[.:]+$", "")
+                .strip();
         return first.length() > LONGEST ? first.substring(0, LONGEST) + "..." : first;
     }
 }

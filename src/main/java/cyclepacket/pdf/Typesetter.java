@@ -44,9 +44,7 @@ public final class Typesetter {
         FontShelf fonts = FontShelf.open(folder.resolve("fonts"));
         FontMappers.set(new OwnFonts(fonts.first()));
         return new Typesetter(
-                folder,
-                fonts,
-                Files.readAllBytes(folder.resolve("colour").resolve("sRGB.icc")));
+                folder, fonts, Files.readAllBytes(folder.resolve("colour").resolve("sRGB.icc")));
     }
 
     /** The PDF, or nothing and the findings that say why. */

@@ -43,7 +43,9 @@ public sealed interface DayMark {
         public FromAnchor {
             Objects.requireNonNull(from, "from");
             if (Math.abs(daysAfter) > MOST_DAYS) {
-                throw new Refusal("a day more than " + MOST_DAYS + " days from its anchor", "write a day within a year of " + from);
+                throw new Refusal(
+                        "a day more than " + MOST_DAYS + " days from its anchor",
+                        "write a day within a year of " + from);
             }
         }
 

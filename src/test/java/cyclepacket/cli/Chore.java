@@ -25,14 +25,38 @@ record Chore(String name, String plan, String answers, List<String> words) {
             "record",
             "SM-04417-issue-2",
             "",
-            List.of("record", "PLAN", "--medicine", "fsh-pen", "--evening", "2027-03-09", "--given", "212.5", "--window", "0"));
+            List.of(
+                    "record",
+                    "PLAN",
+                    "--medicine",
+                    "fsh-pen",
+                    "--evening",
+                    "2027-03-09",
+                    "--given",
+                    "212.5",
+                    "--window",
+                    "0"));
     static final Chore REVISE = new Chore(
             "revise",
             "SM-04417-issue-3",
             "",
             List.of(
-                    "revise", "PLAN", "--order", "ORD-1202", "--by", "T. Okonjo (invented)", "--to", "the patient", "--on",
-                    "2027-03-12", "--read-back", "--out", "OUT", "--hour", "evening=21:00@2027-03-12", "--yes"));
+                    "revise",
+                    "PLAN",
+                    "--order",
+                    "ORD-1202",
+                    "--by",
+                    "T. Okonjo (invented)",
+                    "--to",
+                    "the patient",
+                    "--on",
+                    "2027-03-12",
+                    "--read-back",
+                    "--out",
+                    "OUT",
+                    "--hour",
+                    "evening=21:00@2027-03-12",
+                    "--yes"));
     static final Chore COUNTERSIGN = new Chore(
             "countersign",
             "SM-04417-issue-3",

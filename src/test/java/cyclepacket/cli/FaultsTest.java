@@ -135,7 +135,8 @@ class FaultsTest {
             assumeTrue(isLocked(plans), "NOT CHECKED: this user can write everywhere");
             TypedRun run = Chore.RECORD.here(folder);
             assertEquals(ExitCode.USAGE, run.exit(), run.err());
-            assertTrue(run.err().contains("ou may not read or write") || run.err().contains("could not be"), run.err());
+            assertTrue(
+                    run.err().contains("ou may not read or write") || run.err().contains("could not be"), run.err());
             assertEquals(before, Chore.files(folder));
         } finally {
             lock(plans, false);
@@ -145,7 +146,9 @@ class FaultsTest {
     private static void lock(Path folder, boolean on) throws IOException, InterruptedException {
         Path flag = Path.of("/usr/bin/chattr");
         if (Files.isExecutable(flag)) {
-            new ProcessBuilder(flag.toString(), on ? "+i" : "-i", folder.toString()).start().waitFor();
+            new ProcessBuilder(flag.toString(), on ? "+i" : "-i", folder.toString())
+                    .start()
+                    .waitFor();
         }
         boolean isDone = folder.toFile().setWritable(!on);
         assertTrue(isDone || on, "the folder stays locked");

@@ -103,7 +103,8 @@ class TemplateStopsTest {
                     "<#assign s = 'grow'><#list 1..40 as n>\n<#assign s = s + s></#list>"
                             + new String(whole, StandardCharsets.UTF_8));
             Process run = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-XX:+UseSerialGC",
                             "-XX:TieredStopAtLevel=1",
                             "-Xmx192m",

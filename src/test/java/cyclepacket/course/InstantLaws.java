@@ -48,7 +48,8 @@ class InstantLaws {
     private Optional<Change> change(String id) {
         LocalDateTime from = LocalDateTime.of(1970 + random.nextInt(131), 1 + random.nextInt(12), 1, 0, 0);
         BasicTimeZone zone = (BasicTimeZone) TimeZone.getTimeZone(id, TimeZone.TIMEZONE_ICU);
-        TimeZoneTransition next = zone.getNextTransition(from.toInstant(ZoneOffset.UTC).toEpochMilli(), false);
+        TimeZoneTransition next =
+                zone.getNextTransition(from.toInstant(ZoneOffset.UTC).toEpochMilli(), false);
         if (next == null) {
             return Optional.empty();
         }
@@ -95,7 +96,8 @@ class InstantLaws {
         Map<Integer, Integer> met = new TreeMap<>();
         for (String zone : zones()) {
             for (Change change : changes(zone)) {
-                LocalDateTime at = change.wall().plusMinutes(random.nextInt(-130, 131)).truncatedTo(ChronoUnit.MINUTES);
+                LocalDateTime at =
+                        change.wall().plusMinutes(random.nextInt(-130, 131)).truncatedTo(ChronoUnit.MINUTES);
                 Set<Long> instants = instants(zone, at);
                 met.merge(instants.size(), 1, Integer::sum);
                 assertEvening(zone, at, instants);

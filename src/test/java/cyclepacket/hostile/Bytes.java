@@ -19,7 +19,11 @@ final class Bytes {
             case 5 -> text.getBytes(StandardCharsets.UTF_16);
             case 6 -> text.replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
             case 7 -> with(bytes, chance.below(bytes.length + 1), "\n---\n".getBytes(StandardCharsets.UTF_8));
-            default -> with(bytes, bytes.length, ("#".repeat(1_000) + "\n").repeat(1_100).getBytes(StandardCharsets.UTF_8));
+            default ->
+                with(
+                        bytes,
+                        bytes.length,
+                        ("#".repeat(1_000) + "\n").repeat(1_100).getBytes(StandardCharsets.UTF_8));
         };
     }
 

@@ -62,7 +62,9 @@ final class CheckRun {
     /** What is printed must not steer a terminal or turn digits round. */
     private static void assertSafeToShow(String text) {
         text.codePoints()
-                .filter(c -> c < ' ' && c != '\n' || c >= 0x7f && c < 0xa0 || c >= 0x202a && c <= 0x202e
+                .filter(c -> c < ' ' && c != '\n'
+                        || c >= 0x7f && c < 0xa0
+                        || c >= 0x202a && c <= 0x202e
                         || c >= 0x2066 && c <= 0x2069)
                 .findFirst()
                 .ifPresent(c -> {

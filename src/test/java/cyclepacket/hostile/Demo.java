@@ -66,8 +66,8 @@ final class Demo {
     }
 
     Node tree(Path file) {
-        return trees.computeIfAbsent(file, each -> YamlIn.read(new String(
-                        sound.get(each), java.nio.charset.StandardCharsets.UTF_8)))
+        return trees.computeIfAbsent(
+                        file, each -> YamlIn.read(new String(sound.get(each), java.nio.charset.StandardCharsets.UTF_8)))
                 .copy();
     }
 

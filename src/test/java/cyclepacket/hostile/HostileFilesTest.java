@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,7 +52,9 @@ class HostileFilesTest {
         Demo demo = Demo.lay(folder);
         for (Path plan : demo.plans()) {
             for (Path file : demo.filesOf(plan)) {
-                demo.put(file, YamlOut.write(demo.tree(file), 2, true).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+                demo.put(
+                        file,
+                        YamlOut.write(demo.tree(file), 2, true).getBytes(java.nio.charset.StandardCharsets.UTF_8));
             }
             assertTrue(CheckRun.check(plan), plan.toString());
         }

@@ -38,7 +38,8 @@ sealed interface Node {
         @Override
         public Node copy() {
             List<Entry> copies = new ArrayList<>();
-            entries.forEach(entry -> copies.add(new Entry(entry.key(), entry.value().copy())));
+            entries.forEach(
+                    entry -> copies.add(new Entry(entry.key(), entry.value().copy())));
             return new Branch(copies);
         }
     }

@@ -40,7 +40,8 @@ final class Scraps {
             "\u0661\u0662.\u0665",
             "\u00bd");
     static final List<String> UNITS = List.of(
-            "units", "mcg", "mg", "mL", "ml", "C", "F", "mm", "inch", "in", "s", "h", "lb", "kg", "IU", "g", "\u00b5g", "%");
+            "units", "mcg", "mg", "mL", "ml", "C", "F", "mm", "inch", "in", "s", "h", "lb", "kg", "IU", "g", "\u00b5g",
+            "%");
     static final List<String> WORDS = List.of(
             "\u0391\u03bd\u03b1\u03c3\u03c4\u03b1\u03c3\u03af\u03b1 \u0393\u03b5\u03c9\u03c1\u03b3\u03af\u03bf\u03c5",
             "\u042f\u0440\u043e\u0441\u043b\u0430\u0432\u0430 \u0429\u0435\u0433\u043e\u043b\u0435\u0432\u0430",
@@ -124,8 +125,22 @@ final class Scraps {
             "CD1",
             "R",
             "Q9");
-    static final List<String> RETYPES =
-            List.of("null", "~", "true", "no", "[]", "{}", "[[]]", "{a: {b: c}}", "''", "\"\"", "12.5", "text", "2027-03-05", "[1, 2]", "- 1");
+    static final List<String> RETYPES = List.of(
+            "null",
+            "~",
+            "true",
+            "no",
+            "[]",
+            "{}",
+            "[[]]",
+            "{a: {b: c}}",
+            "''",
+            "\"\"",
+            "12.5",
+            "text",
+            "2027-03-05",
+            "[1, 2]",
+            "- 1");
     static final List<String> TAGS = List.of(
             "!!java.net.URL [\"http://127.0.0.1:9/\"]",
             "!!javax.script.ScriptEngineManager [!!java.net.URLClassLoader [[!!java.net.URL [\"http://127.0.0.1:9/\"]]]]",
@@ -158,6 +173,7 @@ final class Scraps {
             "${r\"${6*7}\"}",
             "<#assign zq = 1>",
             "<#noparse>zq");
+
     static final List<String> MARKUP = List.of(
             "<zq>loud</zq>",
             "<b>zq",
@@ -182,8 +198,10 @@ final class Scraps {
             "\\2028 \\0041 content: 'zq'",
             "BEGIN:VALARM;zq,\\n\\;",
             "a < b > c & d");
-    static final List<String> CONTROLS =
-            IntStream.range(0, 0xA0).filter(c -> c < 0x20 || c > 0x7e).mapToObj(Character::toString).toList();
+    static final List<String> CONTROLS = IntStream.range(0, 0xA0)
+            .filter(c -> c < 0x20 || c > 0x7e)
+            .mapToObj(Character::toString)
+            .toList();
 
     private Scraps() {}
 

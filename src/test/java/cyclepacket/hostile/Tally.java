@@ -38,7 +38,14 @@ final class Tally {
     /** A table; times are processor time of the thread that worked. */
     String table(String title, String accepted, String refused) {
         StringBuilder table = new StringBuilder(String.format(
-                Locale.ROOT, "%-16s %8s %8s %8s %9s %11s%n", title, "cases", accepted, refused, "mean ms", "slowest ms"));
+                Locale.ROOT,
+                "%-16s %8s %8s %8s %9s %11s%n",
+                title,
+                "cases",
+                accepted,
+                refused,
+                "mean ms",
+                "slowest ms"));
         rows.forEach((kind, row) -> table.append(String.format(
                 Locale.ROOT,
                 "%-16s %8d %8d %8d %9.1f %11.1f  seed %d%n",

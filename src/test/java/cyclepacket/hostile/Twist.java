@@ -38,7 +38,10 @@ enum Twist {
     RENAME {
         @Override
         void bend(Node root, Chance chance) {
-            List<String> known = Spot.all(root).stream().map(Spot::key).filter(key -> !key.isEmpty()).toList();
+            List<String> known = Spot.all(root).stream()
+                    .map(Spot::key)
+                    .filter(key -> !key.isEmpty())
+                    .toList();
             spot(root, chance).ifPresent(spot -> {
                 String key = spot.key() + (spot.key().isEmpty() ? chance.of(known) : "");
                 spot.rename(Leaf.of(
@@ -46,7 +49,8 @@ enum Twist {
                             case 0 -> key + "s";
                             case 1 -> key.substring(1) + key.charAt(0);
                             case 2 -> chance.of(known);
-                            default -> text(chance, List.of(Scraps.WORDS, Scraps.MARKUP, Scraps.TEMPLATES, Scraps.CONTROLS));
+                            default ->
+                                text(chance, List.of(Scraps.WORDS, Scraps.MARKUP, Scraps.TEMPLATES, Scraps.CONTROLS));
                         }));
             });
         }
@@ -92,13 +96,14 @@ enum Twist {
     OTHER_NUMBER {
         @Override
         void bend(Node root, Chance chance) {
-            number(root, chance).ifPresent(spot -> spot.put(Leaf.raw(
-                    switch (chance.below(4)) {
-                        case 0 -> Integer.toString(chance.below(1_000));
-                        case 1 -> chance.below(1_000) + "." + chance.below(1_000);
-                        case 2 -> chance.below(80) * 12 + ".5";
-                        default -> Integer.toString(1 + chance.below(4));
-                    })));
+            number(root, chance)
+                    .ifPresent(spot -> spot.put(Leaf.raw(
+                            switch (chance.below(4)) {
+                                case 0 -> Integer.toString(chance.below(1_000));
+                                case 1 -> chance.below(1_000) + "." + chance.below(1_000);
+                                case 2 -> chance.below(80) * 12 + ".5";
+                                default -> Integer.toString(1 + chance.below(4));
+                            })));
         }
     },
     DATE {
@@ -108,7 +113,8 @@ enum Twist {
                     .ifPresent(spot -> spot.put(Leaf.of(
                             chance.in100(50)
                                     ? chance.of(Scraps.DATES)
-                                    : (1970 + chance.below(131)) + "-0" + (1 + chance.below(9)) + "-1" + chance.below(9))));
+                                    : (1970 + chance.below(131)) + "-0" + (1 + chance.below(9)) + "-1"
+                                            + chance.below(9))));
         }
     },
     UNICODE {
@@ -167,18 +173,20 @@ enum Twist {
     LONG {
         @Override
         void bend(Node root, Chance chance) {
-            int times = chance.of(List.of(50, 400, 3_000));
+            int times = chance.of(List.of(50, 400, 3_000)) / (1 + Spot.all(root).size() / MOST_SPOTS * 3_000);
             if (chance.in100(30)) {
                 StringBuilder keys = new StringBuilder("{");
                 for (int each = 0; each < times * 10; each++) {
                     keys.append('k').append(each).append(chance.in100(5) ? ": 1,\n      " : ": 1, ");
                 }
-                spot(root, chance).ifPresent(spot -> spot.put(Leaf.raw(keys.append('}').toString())));
+                spot(root, chance)
+                        .ifPresent(spot -> spot.put(Leaf.raw(keys.append('}').toString())));
                 return;
             }
             Optional<Spot> list = spot(root, chance).filter(spot -> !spot.isLeaf());
             if (list.isPresent()) {
-                for (int each = 0; each < times; each++) {
+                int copies = Math.min(times, MOST_SPOTS / (1 + Spot.all(list.get().value()).size()));
+                for (int each = 0; each < copies; each++) {
                     list.get().duplicate();
                 }
             } else {
@@ -194,6 +202,9 @@ enum Twist {
         }
     };
 
+    /** More values than this do not fit into a file that is read at all. */
+    private static final int MOST_SPOTS = 60_000;
+
     abstract void bend(Node root, Chance chance);
 
     private static Optional<Spot> spot(Node root, Chance chance) {
@@ -202,7 +213,8 @@ enum Twist {
     }
 
     private static Optional<Spot> leaf(Node root, Chance chance, java.util.function.Predicate<Spot> wanted) {
-        List<Spot> all = Spot.all(root).stream().filter(Spot::isLeaf).filter(wanted).toList();
+        List<Spot> all =
+                Spot.all(root).stream().filter(Spot::isLeaf).filter(wanted).toList();
         return all.isEmpty() ? Optional.empty() : Optional.of(chance.of(all));
     }
 

@@ -38,8 +38,6 @@ final class YamlIn {
         }
         ScalarNode scalar = (ScalarNode) read;
         boolean isPlain = scalar.getScalarStyle() == ScalarStyle.PLAIN;
-        return isPlain && YamlOut.isPlain(scalar.getValue())
-                ? Leaf.raw(scalar.getValue())
-                : Leaf.of(scalar.getValue());
+        return isPlain && YamlOut.isPlain(scalar.getValue()) ? Leaf.raw(scalar.getValue()) : Leaf.of(scalar.getValue());
     }
 }

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 class DoseSplitLaws {
     private static final long SEED = Long.getLong("cyclepacket.seed", 20_270_315);
     private static final int ROUNDS = 20_000;
-    private static final List<String> STEPS = List.of("0.5", "1", "2.5", "5", "6.25", "8.333", "12.5", "25", "37.5", "50", "75");
+    private static final List<String> STEPS =
+            List.of("0.5", "1", "2.5", "5", "6.25", "8.333", "12.5", "25", "37.5", "50", "75");
 
     private final SplittableRandom random = new SplittableRandom(SEED);
 
@@ -54,7 +55,8 @@ class DoseSplitLaws {
         for (int left = parts; left > 0; left--) {
             BigDecimal own = rule == SplitDose.FULL_DIAL_FIRST
                     ? rest.min(most)
-                    : rest.divide(step.multiply(BigDecimal.valueOf(left)), 0, RoundingMode.CEILING).multiply(step);
+                    : rest.divide(step.multiply(BigDecimal.valueOf(left)), 0, RoundingMode.CEILING)
+                            .multiply(step);
             settings.add(own);
             rest = rest.subtract(own);
         }

@@ -123,7 +123,11 @@ class TemplateLimitsTest {
     @Test
     void takesAPageUpToTheLimit() throws IOException {
         put("t.ftlh", "<#list 1..1000 as n>0123456789</#list>");
-        assertEquals(10_000, new PageWriter(folder, SHORT, 10_000).write("t.ftlh", "en", VIEW).length());
+        assertEquals(
+                10_000,
+                new PageWriter(folder, SHORT, 10_000)
+                        .write("t.ftlh", "en", VIEW)
+                        .length());
         PageWriter small = new PageWriter(folder, SHORT, 9_999);
         assertThrows(TemplateFault.class, () -> small.write("t.ftlh", "en", VIEW));
     }

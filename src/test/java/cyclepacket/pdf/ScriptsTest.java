@@ -34,7 +34,9 @@ class ScriptsTest {
         List<String> languages = new ArrayList<>();
         for (ULocale locale : ULocale.getAvailableLocales()) {
             int[] scripts = UScript.getCode(locale);
-            if (scripts == null || !OURS.contains(scripts[0]) || !locale.getCountry().isEmpty()) {
+            if (scripts == null
+                    || !OURS.contains(scripts[0])
+                    || !locale.getCountry().isEmpty()) {
                 continue;
             }
             languages.add(locale.getBaseName());
@@ -46,7 +48,8 @@ class ScriptsTest {
             }
         }
         assertEquals(Set.of(), missing);
-        assertTrue(languages.containsAll(List.of("en", "es", "vi", "el", "ru", "uk", "pl", "tr", "yo")), "" + languages);
+        assertTrue(
+                languages.containsAll(List.of("en", "es", "vi", "el", "ru", "uk", "pl", "tr", "yo")), "" + languages);
         assertTrue(languages.size() > 150);
     }
 
@@ -61,8 +64,10 @@ class ScriptsTest {
     void printsNameAndTheSameNameInSeparateMarks(String name) throws IOException {
         Typesetter typesetter = Typesetter.open(Samples.TEMPLATES);
         String apart = Normalizer.normalize(name, Normalizer.Form.NFD);
-        byte[] whole = typesetter.typeset(Samples.page("<p>" + name + "</p>")).value().orElseThrow();
-        byte[] joined = typesetter.typeset(Samples.page("<p>" + apart + "</p>")).value().orElseThrow();
+        byte[] whole =
+                typesetter.typeset(Samples.page("<p>" + name + "</p>")).value().orElseThrow();
+        byte[] joined =
+                typesetter.typeset(Samples.page("<p>" + apart + "</p>")).value().orElseThrow();
         assertTrue(Typesetter.textOf(whole).contains(name), Typesetter.textOf(whole));
         assertTrue(Arrays.equals(whole, joined), "the marks stand elsewhere");
     }

@@ -34,7 +34,9 @@ class QuantityLaws {
             BigDecimal b = upTo(10_000_000, 3);
             int count = random.nextInt(400);
             same(a.add(b), dose(a).plus(dose(b)).number());
-            same(a.max(b).subtract(a.min(b)), dose(a).max(dose(b)).minus(dose(a).min(dose(b))).number());
+            same(
+                    a.max(b).subtract(a.min(b)),
+                    dose(a).max(dose(b)).minus(dose(a).min(dose(b))).number());
             same(a.multiply(BigDecimal.valueOf(count)), dose(a).times(count).number());
             assertEquals(a.compareTo(b) < 0, dose(a).isLessThan(dose(b)));
             assertEquals(a.compareTo(b) > 0, dose(a).isMoreThan(dose(b)));
@@ -49,8 +51,11 @@ class QuantityLaws {
         for (int round = 0; round < ROUNDS; round++) {
             BigDecimal step = BigDecimal.valueOf(random.nextLong(1, 151), 0).divide(BigDecimal.valueOf(2));
             BigDecimal a = upTo(10_000_000, 3);
-            for (RoundingMode mode : new RoundingMode[] {RoundingMode.FLOOR, RoundingMode.CEILING, RoundingMode.HALF_UP}) {
-                same(a.divide(step, 0, mode).multiply(step), dose(a).toMultipleOf(dose(step), mode).number());
+            for (RoundingMode mode :
+                    new RoundingMode[] {RoundingMode.FLOOR, RoundingMode.CEILING, RoundingMode.HALF_UP}) {
+                same(
+                        a.divide(step, 0, mode).multiply(step),
+                        dose(a).toMultipleOf(dose(step), mode).number());
             }
             assertEquals(a.remainder(step).signum() == 0, dose(a).isMultipleOf(dose(step)));
         }
@@ -80,7 +85,9 @@ class QuantityLaws {
             boolean isWhole = exact[1].signum() == 0 && exact[0].longValueExact() <= Volume.MOST_MICROLITRES;
             if (exact[0].compareTo(BigDecimal.valueOf(Volume.MOST_MICROLITRES)) < 0) {
                 assertEquals(isWhole, strength.volumeOf(dose).isPresent(), () -> dose + " of " + strength);
-                strength.volumeOf(dose).ifPresent(volume -> assertEquals(dose, strength.doseIn(volume).orElseThrow()));
+                strength.volumeOf(dose)
+                        .ifPresent(volume ->
+                                assertEquals(dose, strength.doseIn(volume).orElseThrow()));
             }
         }
     }
