@@ -185,7 +185,8 @@ enum Twist {
             }
             Optional<Spot> list = spot(root, chance).filter(spot -> !spot.isLeaf());
             if (list.isPresent()) {
-                int copies = Math.min(times, MOST_SPOTS / (1 + Spot.all(list.get().value()).size()));
+                int copies = Math.min(
+                        times, MOST_SPOTS / (1 + Spot.all(list.get().value()).size()));
                 for (int each = 0; each < copies; each++) {
                     list.get().duplicate();
                 }
