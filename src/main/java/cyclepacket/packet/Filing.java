@@ -98,10 +98,25 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
         Register register = Register.of(out, plan.id());
         boolean isReprint = register.holds(code);
         KeptPlan.keep(out, plan.id(), plan.issue(), reckoning.intake().sources());
-        if (!folder.holds(all)) {
+        boolean isNew = !folder.holds(all);
+        if (isNew) {
             folder.write(all);
         }
-        register.add(new RegisterEntry(
+        try {
+            register.add(entry(reckoning, findings, code, isReprint));
+        } catch (IOException full) {
+            // A packet that no register knows would count as never printed.
+            if (isNew) {
+                Durable.delete(folder.path());
+            }
+            throw full;
+        }
+        return isReprint;
+    }
+
+    private RegisterEntry entry(Reckoning reckoning, List<Finding> findings, String code, boolean isReprint) {
+        Plan plan = reckoning.own().files().plan();
+        return new RegisterEntry(
                 plan.issue(),
                 code,
                 Codes.inputs(reckoning.intake().sources()),
@@ -118,8 +133,7 @@ record Filing(Path out, boolean keepXhtml, Instant at, boolean isExample) {
                 reckoning.verdict().accepted().stream()
                         .map(each -> each.finding().code() + " "
                                 + each.finding().place().pointer() + ": " + each.reason() + " (" + each.by() + ")")
-                        .toList()));
-        return isReprint;
+                        .toList());
     }
 
     /** How the path was typed, and from which folder, must not show in the packet. */

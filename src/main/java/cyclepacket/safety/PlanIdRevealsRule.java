@@ -17,6 +17,7 @@ final class PlanIdRevealsRule extends Rule {
 
     /** Digits of a number, likewise; common practice, no published source. */
     private static final int SHORTEST_NUMBER = 4;
+
     private static final List<String> DATE_FORMS = List.of("uuuuMMdd", "ddMMuuuu", "MMdduuuu", "yyMMdd");
 
     PlanIdRevealsRule() {

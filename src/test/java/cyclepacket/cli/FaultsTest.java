@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,27 @@ class FaultsTest {
         assertTrue(told.contains("A file could not be read or written: File too large"), told);
         assertEquals(before, Chore.files(folder));
         assertFalse(Files.exists(folder.resolve("out/SM-04417/issue-3")));
+    }
+
+    /** The last file of all is the register; a packet that it does not know must not lie there. */
+    @Test
+    void takeAPacketBackThatTheRegisterHasNoRoomFor() throws IOException, InterruptedException {
+        assumeTrue(ALL, "only with -Dkills");
+        Chore.PACKET.lay(folder);
+        assertEquals(ExitCode.DONE, Chore.PACKET.here(folder).exit());
+        Path register = folder.resolve("out/SM-04417/register.json");
+        String own = Files.readString(register).replace("\"final\"", "\"draft\"");
+        int start = own.indexOf('[') + 1;
+        int end = own.lastIndexOf("]}");
+        String lines = String.join(",", Collections.nCopies(4_000, own.substring(start, end)));
+        Files.writeString(register, own.substring(0, start) + lines + own.substring(end));
+        String before = Files.readString(register);
+        Files.writeString(Chore.PACKET.file(folder), "# one more line\n" + Files.readString(Chore.PACKET.file(folder)));
+        Process run = Chore.PACKET.elsewhere(folder, List.of("/bin/sh", "-c", "ulimit -f 1600 && exec \"$@\"", "sh"));
+        String told = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(ExitCode.USAGE, run.waitFor(), told);
+        assertFalse(Files.exists(folder.resolve("out/SM-04417/issue-3")), told);
+        assertEquals(before, Files.readString(register));
     }
 
     @ParameterizedTest

@@ -66,10 +66,14 @@ class TemplateStopsTest {
     @CsvSource(
             delimiter = '\u00a6',
             value = {
-                "parts/door.ftlh \u00a6 ${v.noSuch} \u00a6 templates/parts/door.ftlh:1:3: stop: this template cannot be filled",
-                "chart/trail.ftlh \u00a6 <#include '../../pom.xml'> \u00a6 templates/chart/trail.ftlh:1:1: stop: this template",
-                "parts/card.ftlh \u00a6 <#list 1.. as n>no end</#list> \u00a6 templates/parts/card.ftlh:1:17: stop: this template writes more",
-                "parts/log.ftlh \u00a6 <#macro m><@m/></#macro><@m/> \u00a6 templates/parts/log.ftlh:1:1: stop: this template calls itself",
+                "parts/door.ftlh \u00a6 ${v.noSuch} \u00a6 templates/parts/door.ftlh:1:3: stop: this template cannot"
+                        + " be filled",
+                "chart/trail.ftlh \u00a6 <#include '../../pom.xml'> \u00a6 templates/chart/trail.ftlh:1:1: stop: this"
+                        + " template",
+                "parts/card.ftlh \u00a6 <#list 1.. as n>no end</#list> \u00a6 templates/parts/card.ftlh:1:17: stop:"
+                        + " this template writes more",
+                "parts/log.ftlh \u00a6 <#macro m><@m/></#macro><@m/> \u00a6 templates/parts/log.ftlh:1:1: stop: this"
+                        + " template calls itself",
                 "style/packet.css \u00a6 p { background-image: url(http://127.0.0.1:9/a.png) } \u00a6 RESOURCE-REFUSED",
                 "style/chart.css \u00a6 div { background-image: url('file:///etc/hostname') } \u00a6 RESOURCE-REFUSED",
                 "parts/start.ftlh \u00a6 <img src='file:///etc/hostname' alt='a'/> \u00a6 RESOURCE-REFUSED",

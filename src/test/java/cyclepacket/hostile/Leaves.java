@@ -33,12 +33,12 @@ import org.xml.sax.SAXException;
 record Leaves(List<String> elements, String words, Map<String, Integer> tags, int pages, String chart) {
     private static final String SIGNS = "<>&$#{}[]\"'=/*@!\\;";
 
-    /** Every sign that could mean something to a template, a page or a style sheet, as a letter. */
+    /** Every sign that could mean something to a template, a page or a style sheet, as a capital: initials stay themselves. */
     static String inLetters(String text) {
         StringBuilder letters = new StringBuilder(text);
         for (int at = 0; at < letters.length(); at++) {
             if (SIGNS.indexOf(letters.charAt(at)) >= 0) {
-                letters.setCharAt(at, 'z');
+                letters.setCharAt(at, 'Z');
             }
         }
         return letters.toString();

@@ -143,7 +143,8 @@ final class Scraps {
             "- 1");
     static final List<String> TAGS = List.of(
             "!!java.net.URL [\"http://127.0.0.1:9/\"]",
-            "!!javax.script.ScriptEngineManager [!!java.net.URLClassLoader [[!!java.net.URL [\"http://127.0.0.1:9/\"]]]]",
+            "!!javax.script.ScriptEngineManager [!!java.net.URLClassLoader [[!!java.net.URL"
+                    + " [\"http://127.0.0.1:9/\"]]]]",
             "!!python/object/apply:os.system [\"id\"]",
             "!!binary aGVsbG8=",
             "!!int \"12\"",

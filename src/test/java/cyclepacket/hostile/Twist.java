@@ -173,7 +173,7 @@ enum Twist {
     LONG {
         @Override
         void bend(Node root, Chance chance) {
-            int times = chance.of(List.of(50, 400, 3_000));
+            int times = chance.of(List.of(50, 400, 3_000)) / (1 + Spot.all(root).size() / MOST_SPOTS * 3_000);
             if (chance.in100(30)) {
                 StringBuilder keys = new StringBuilder("{");
                 for (int each = 0; each < times * 10; each++) {
@@ -185,7 +185,9 @@ enum Twist {
             }
             Optional<Spot> list = spot(root, chance).filter(spot -> !spot.isLeaf());
             if (list.isPresent()) {
-                for (int each = 0; each < times; each++) {
+                int copies = Math.min(
+                        times, MOST_SPOTS / (1 + Spot.all(list.get().value()).size()));
+                for (int each = 0; each < copies; each++) {
                     list.get().duplicate();
                 }
             } else {
@@ -200,6 +202,9 @@ enum Twist {
             spot(root, chance).filter(spot -> chance.in100(20)).ifPresent(Spot::duplicate);
         }
     };
+
+    /** More values than this do not fit into a file that is read at all. */
+    private static final int MOST_SPOTS = 60_000;
 
     abstract void bend(Node root, Chance chance);
 

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  */
 final class Watched {
     private static final int MOST_FAULTS = 20;
+    private static final int EVERY = 5_000;
 
     private final Watch watch;
     private int faults;
@@ -44,6 +45,9 @@ final class Watched {
         CheckRun run = new CheckRun(demo);
         for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
             watched(seed, run::run);
+            if ((seed - firstSeed) % EVERY == EVERY - 1) {
+                System.out.printf("%d of %d%n", seed - firstSeed + 1, cases);
+            }
         }
         told(run.tally().table("read and checked", "accepted", "refused"), began);
     }

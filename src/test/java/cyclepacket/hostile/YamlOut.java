@@ -14,6 +14,8 @@ final class YamlOut {
     /** Short lines, deeper than any key in block form. */
     private static final String BREAK = ",\n          ";
 
+    private static final int MOST = 4 << 20;
+
     private final int blockDepth;
     private final boolean escapes;
     private final StringBuilder text = new StringBuilder();
@@ -75,6 +77,10 @@ final class YamlOut {
     }
 
     private void leaf(Leaf leaf) {
+        // Four times what is read at all: more would only fill the memory of the test.
+        if (text.length() > MOST) {
+            return;
+        }
         if (leaf.raw()) {
             text.append(leaf.text());
             return;
