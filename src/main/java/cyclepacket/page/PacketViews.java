@@ -105,7 +105,9 @@ public final class PacketViews {
                 .filter(next -> next.date().isAfter(facts.today()))
                 .min(Comparator.comparing(DatedVisit::at))
                 .map(next -> new StartView.Visit(
-                        words.clock().day(next.date()), words.clock().time(next.at().toLocalTime()), next.what()));
+                        words.clock().day(next.date()),
+                        words.clock().time(next.at().toLocalTime()),
+                        next.what()));
     }
 
     private boolean has(ExtraPart part) {

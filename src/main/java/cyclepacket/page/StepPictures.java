@@ -24,8 +24,8 @@ final class StepPictures {
         switch (medicine.form()) {
             case "pen" -> steps.addAll(pen(medicine, isNew, loads));
             case "vial" -> steps.addAll(vial(medicine));
-            case "syringe" -> steps.addAll(
-                    List.of("cap-off", skin(medicine), "pinch-syringe", "hold-syringe", "sharps-syringe"));
+            case "syringe" ->
+                steps.addAll(List.of("cap-off", skin(medicine), "pinch-syringe", "hold-syringe", "sharps-syringe"));
             default -> steps.addAll(List.of());
         }
         return steps;
@@ -80,7 +80,9 @@ final class StepPictures {
         load.addAll(List.of("needle", "prime"));
         List<String> gate = List.of(hasTable ? "table" : "call");
         List<Stage> stages = new ArrayList<>();
-        stages.add(new Stage("card.stop", isOwed ? List.of("hold", "no-turn", "window", "write") : List.of("no-turn", "window", "write")));
+        stages.add(new Stage(
+                "card.stop",
+                isOwed ? List.of("hold", "no-turn", "window", "write") : List.of("no-turn", "window", "write")));
         stages.add(isOwed ? new Stage("card.check", List.of("ended")) : new Stage("card.gate", gate));
         stages.add(isOwed ? new Stage("card.gate", gate) : new Stage("card.left.give", List.of("hold")));
         stages.add(new Stage("card.load", load));

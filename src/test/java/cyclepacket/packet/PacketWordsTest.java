@@ -61,6 +61,14 @@ class PacketWordsTest {
                 LANGUAGES.forEach(language -> names.add(line.strip() + " " + language));
             }
         }
+        List.of(
+                        "SM-04417 en",
+                        "SM-04417 es",
+                        "SM-04417-issue-3 es",
+                        "DA-05120 en",
+                        "DA-05120 es",
+                        "LM-06233-issue-2 en")
+                .forEach(cards -> names.add(cards + " with: [evening-cards]"));
         names.add("SM-04417 es paper: A4");
         names.add("SM-04417 es text-size: large");
         return names.stream();
@@ -70,7 +78,10 @@ class PacketWordsTest {
         String[] parts = name.split(" ", 3);
         Path plan = home.plan(parts[0], "words", text -> {
             String spoken = WordedHome.inLanguage(parts[1]).apply(text);
-            return parts.length == 2 ? spoken : spoken.replaceAll("(?m)^" + parts[2].split(":")[0] + ": .*$", parts[2]);
+            if (parts.length == 2 || parts[2].startsWith("with")) {
+                return parts.length == 2 ? spoken : spoken + parts[2] + "\n";
+            }
+            return spoken.replaceAll("(?m)^" + parts[2].split(":")[0] + ": .*$", parts[2]);
         });
         Path out = folder.resolve("out-" + name.replaceAll("[^A-Za-z0-9]", "-"));
         Outcome outcome = press.print(plan, out, false, Instant.EPOCH);
@@ -90,6 +101,9 @@ class PacketWordsTest {
         assertEquals("", FindingText.print(found));
         assertEquals(name.contains(" es"), Files.exists(issue.resolve("beside.pdf")), "staff can read it too");
         endsNoPageWithAHeading(packet);
+        if (Files.exists(issue.resolve("cards.pdf"))) {
+            keepsTheCardsToTheSame(Files.readAllBytes(issue.resolve("cards.pdf")), name);
+        }
         // PacketPrintTest and LargeFormsTest hold large print to it, in English; in Spanish it is not held to it yet.
         if (!name.contains("large")) {
             fillsAThirdOfEveryPage(packet);
@@ -101,6 +115,15 @@ class PacketWordsTest {
         if (name.equals("SM-04417-issue-3 es")) {
             Conformity.assertConforms(Files.readAllBytes(issue.resolve("beside.pdf")));
         }
+    }
+
+    private static void keepsTheCardsToTheSame(byte[] cards, String name) throws IOException {
+        List<Finding> found = new ArrayList<>(check.pdf(cards, name + " cards"));
+        assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
+        found.removeIf(finding -> finding.severity() == Severity.NOTE);
+        assertEquals("", FindingText.print(found));
+        fillsAThirdOfEveryPage(cards);
+        Conformity.assertConforms(cards);
     }
 
     private static void endsNoPageWithAHeading(byte[] packet) throws IOException {
