@@ -12,7 +12,6 @@ import cyclepacket.page.EveningCardsView.Shot;
 import cyclepacket.plan.Device;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,7 +20,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** One evening a card: the door page's amounts and hours, the pictures in order, and the way to a new cartridge. */
 class EveningCardsTest {
-    private static final Pattern BOX = Pattern.compile("<span class=\"amount[^\"]*\">(?:<span[^>]*>)?([^<]+)<");
+    private static final Pattern BOX =
+            Pattern.compile("<span class=\"amount(?: amount-draft)?\">(?:<span[^>]*>)?([^<]+)<");
+
+    private static final Pattern PLANNED =
+            Pattern.compile("<span class=\"planned\">planned (?:<span[^>]*>)?(\\d[^<]*)<");
 
     private static PacketViews views(PacketFacts facts) {
         return new PacketViews(facts, Wording.load(DemoPlan.TEMPLATES, "en"));
@@ -45,11 +48,11 @@ class EveningCardsTest {
     }
 
     private static List<String> boxes(String xhtml) {
-        return BOX.matcher(xhtml)
-                .results()
-                .map(MatchResult::group)
-                .map(box -> BOX.matcher(box).replaceFirst("$1"))
-                .toList();
+        return found(BOX, xhtml);
+    }
+
+    private static List<String> found(Pattern pattern, String xhtml) {
+        return pattern.matcher(xhtml).results().map(match -> match.group(1)).toList();
     }
 
     /** What the door page prints in its boxes, row by row, and then the exact minutes. */
@@ -67,7 +70,10 @@ class EveningCardsTest {
     @MethodSource("forms")
     void printsTheAmountsOfTheDoorPageAndNoOther(String name) {
         PacketFacts facts = FormPackets.facts(name);
-        assertEquals(doorBoxes(views(facts).view().door()), boxes(page(facts, "en")), name);
+        PacketView packet = views(facts).view();
+        // Before the first call an amount is told as planned, in no box, as on the door page.
+        Pattern shown = packet.issue().started() ? BOX : PLANNED;
+        assertEquals(doorBoxes(packet.door()), found(shown, page(facts, "en")), name);
     }
 
     @Test
@@ -90,7 +96,7 @@ class EveningCardsTest {
                         .amounts()
                         .forEach(box -> assertTrue(box.text().isEmpty()))));
         String page = page(new DemoPlan(1), "en");
-        assertEquals(waiting.size(), page.split("<div class=\"wait\">").length - 1);
+        assertTrue(page.split("<div class=\"wait\">").length > waiting.size(), "said on each of their pages");
     }
 
     @Test
