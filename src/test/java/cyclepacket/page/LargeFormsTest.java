@@ -86,4 +86,14 @@ class LargeFormsTest {
             assertEquals(List.of(), PageFoot.lonelyHeads(tidy));
         }
     }
+
+    @Test
+    void seesAHeadWithOneItemOfItsList() throws IOException {
+        String list = "<p>Text.</p><h2>Prepare</h2><ul><li>Wash your hands.</li><li%s>Dry them.</li></ul>";
+        try (PDDocument torn = planted(list.formatted(" style='page-break-before: always'"));
+                PDDocument tidy = planted(list.formatted(""))) {
+            assertEquals(List.of("page 1: Prepare"), PageFoot.lonelyItems(torn));
+            assertEquals(List.of(), PageFoot.lonelyItems(tidy));
+        }
+    }
 }

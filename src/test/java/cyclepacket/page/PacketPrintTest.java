@@ -46,9 +46,12 @@ class PacketPrintTest {
     }
 
     private static byte[] print(DemoPlan plan) throws IOException {
-        DocumentFacts facts = new DocumentFacts("A packet", "A packet for a test", "en", DemoPlan.march(3), "test");
-        Checked<byte[]> pdf =
-                Typesetter.open(DemoPlan.TEMPLATES).typeset(new Sheet(PacketRulesTest.xhtml(plan), facts, NONE));
+        return print(PacketRulesTest.xhtml(plan), "en");
+    }
+
+    static byte[] print(String xhtml, String language) throws IOException {
+        DocumentFacts facts = new DocumentFacts("A packet", "A packet for a test", language, DemoPlan.march(3), "test");
+        Checked<byte[]> pdf = Typesetter.open(DemoPlan.TEMPLATES).typeset(new Sheet(xhtml, facts, NONE));
         assertEquals(List.of(), pdf.findings());
         return pdf.value().orElseThrow();
     }

@@ -35,6 +35,7 @@ final class TidyPages {
     static void check(String name, byte[] pdf, Plan.TextSize size) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertEquals(List.of(), PageFoot.lonelyHeads(document), name);
+            assertEquals(List.of(), PageFoot.lonelyItems(document), name);
             PDFRenderer renderer = new PDFRenderer(document);
             List<List<TextRuns.Run>> pages = TextRuns.of(document);
             for (int index = 0; index < pages.size(); index++) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,6 +22,9 @@ import org.apache.pdfbox.text.TextPosition;
 public final class PageFoot {
     private static final Set<String> HEADS = Set.of("H1", "H2", "H3", "H4", "THead");
 
+    /** Points by which a heading of larger type may lie lower than the text beside it. */
+    private static final double SAME_LINE = 4;
+
     /** Marks of headings and of heads of tables, by the dictionary of their page. */
     private final Map<COSDictionary, Set<Integer>> heads = new HashMap<>();
 
@@ -35,13 +39,78 @@ public final class PageFoot {
             PDPage page = document.getPage(index);
             Map<Integer, Lowest> marks = lowestByMark(page);
             Set<Integer> own = foot.heads.getOrDefault(page.getCOSObject(), Set.of());
+            double beside = marks.entrySet().stream()
+                    .filter(mark -> !own.contains(mark.getKey()))
+                    .mapToDouble(mark -> mark.getValue().down)
+                    .max()
+                    .orElse(0);
             marks.entrySet().stream()
                     .max(Map.Entry.comparingByValue())
                     .filter(lowest -> own.contains(lowest.getKey()))
+                    .filter(lowest -> lowest.getValue().down > beside + SAME_LINE)
                     .map(lowest -> "page " + (document.getPages().indexOf(page) + 1) + ": " + lowest.getValue().text)
                     .ifPresent(lonely::add);
         }
         return lonely;
+    }
+
+    /** Pages, from 1, that end with a heading and one item of its list, while the list goes on overleaf; with the heading. */
+    public static List<String> lonelyItems(PDDocument document) throws IOException {
+        List<Block> blocks = new ArrayList<>();
+        collect(document.getDocumentCatalog().getStructureTreeRoot(), blocks);
+        List<String> lonely = new ArrayList<>();
+        for (int index = 0; index + 2 < blocks.size(); index++) {
+            Block head = blocks.get(index);
+            Block first = blocks.get(index + 1);
+            Block second = blocks.get(index + 2);
+            boolean isList = HEADS.contains(head.role) && first.role.equals("LI") && second.role.equals("LI");
+            if (isList && first.page.equals(head.page) && !second.page.equals(head.page)) {
+                int page = document.getPages().indexOf(new PDPage(head.page)) + 1;
+                lonely.add("page " + page + ": "
+                        + lowestByMark(document.getPage(page - 1)).get(head.mark).text);
+            }
+        }
+        return lonely;
+    }
+
+    /** A heading, a paragraph or an item of a list, where it begins. */
+    private record Block(String role, COSDictionary page, int mark) {}
+
+    private static void collect(PDStructureNode node, List<Block> blocks) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement child) {
+                Set<String> whole = Set.of("H1", "H2", "H3", "H4", "P", "LI", "TR", "Figure");
+                if (whole.contains(child.getStructureType())) {
+                    begins(child)
+                            .ifPresent(mark -> blocks.add(new Block(
+                                    child.getStructureType(), mark.getPage().getCOSObject(), mark.getMCID())));
+                } else {
+                    collect(child, blocks);
+                }
+            }
+        }
+    }
+
+    /** The first text of an element, however deep it lies. */
+    private static Optional<PDMarkedContentReference> begins(PDStructureElement element) {
+        for (Object kid : element.getKids()) {
+            if (kid instanceof PDMarkedContentReference reference) {
+                return Optional.of(reference);
+            }
+            if (kid instanceof Integer mark && element.getPage() != null) {
+                PDMarkedContentReference reference = new PDMarkedContentReference();
+                reference.setMCID(mark);
+                reference.setPage(element.getPage());
+                return Optional.of(reference);
+            }
+            if (kid instanceof PDStructureElement child) {
+                Optional<PDMarkedContentReference> first = begins(child);
+                if (first.isPresent()) {
+                    return first;
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private void walk(PDStructureNode node, boolean inHead) {
