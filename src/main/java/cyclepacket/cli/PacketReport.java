@@ -1,6 +1,7 @@
 package cyclepacket.cli;
 
 import cyclepacket.packet.Outcome;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Tells how a packet came out. */
@@ -28,6 +29,9 @@ final class PacketReport {
         Outcome.Written written = outcome.written().get();
         if (toPerson) {
             terminal.out().println(written.folder().resolve("packet.pdf") + "   for the patient");
+            if (Files.exists(written.folder().resolve("cards.pdf"))) {
+                terminal.out().println(written.folder().resolve("cards.pdf") + "   for the patient");
+            }
             terminal.out().println(written.folder().resolve("chart.pdf") + "   for the clinic");
             terminal.out()
                     .println("code " + written.code() + (written.isDraft() ? "   DRAFT" : "   final")

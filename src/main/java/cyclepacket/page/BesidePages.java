@@ -25,8 +25,8 @@ public final class BesidePages {
         Pack pack = WordingFolder.of(templates, own.files().plan().language()).pack();
         Pack sourcePack =
                 WordingFolder.of(templates, pack.source().orElseThrow()).pack();
-        List<Block> left = PageBlocks.of(writer.packet(own, pack.language(), true));
-        List<Block> right = PageBlocks.of(writer.packet(source, sourcePack.language(), true));
+        List<Block> left = blocks(own, pack.language());
+        List<Block> right = blocks(source, sourcePack.language());
         if (left.size() != right.size()) {
             throw new TemplateFault("the packet in " + pack.name() + " has " + left.size() + " texts, and in "
                     + sourcePack.name() + " " + right.size());
@@ -41,6 +41,13 @@ public final class BesidePages {
                 new BesideView.Tongues(sourcePack.language(), sourcePack.name()),
                 parts(left, right));
         return writer.write("beside.ftlh", sourcePack.language(), view);
+    }
+
+    /** The texts of the packet and, where the plan asks for them, of its evening cards. */
+    private List<Block> blocks(PacketFacts facts, String language) {
+        List<Block> blocks = new ArrayList<>(PageBlocks.of(writer.packet(facts, language, true)));
+        writer.cards(facts, language, true).ifPresent(cards -> blocks.addAll(PageBlocks.of(cards)));
+        return blocks;
     }
 
     private static List<BesideView.Part> parts(List<Block> left, List<Block> right) {

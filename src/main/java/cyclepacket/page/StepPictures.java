@@ -82,7 +82,7 @@ final class StepPictures {
         List<Stage> stages = new ArrayList<>();
         stages.add(new Stage(
                 "card.stop",
-                isOwed ? List.of("hold", "no-turn", "window", "write") : List.of("no-turn", "window", "write")));
+                isOwed ? List.of("hold", "no-turn", "window", "write") : List.of("no-turn.left", "window", "write")));
         stages.add(isOwed ? new Stage("card.check", List.of("ended")) : new Stage("card.gate", gate));
         stages.add(isOwed ? new Stage("card.gate", gate) : new Stage("card.left.give", List.of("hold")));
         stages.add(new Stage("card.load", load));

@@ -44,11 +44,22 @@ class PacketWordsTest {
         }
         names.add("SM-04417 es A4");
         names.add("SM-04417 es large");
+        List.of(
+                        "SM-04417 en",
+                        "SM-04417 es",
+                        "SM-04417-issue-3 es",
+                        "DA-05120 en",
+                        "DA-05120 es",
+                        "LM-06233-issue-2 en")
+                .forEach(plan -> names.add(plan + " cards"));
         return names.stream();
     }
 
     private static PrintedDemo.Packet printed(String name) throws IOException {
         String[] parts = name.split(" ");
+        if (name.endsWith("cards")) {
+            return PrintedDemo.withCards(parts[0], parts[1]);
+        }
         return PrintedDemo.of(
                 parts[0],
                 parts[1],
@@ -67,6 +78,10 @@ class PacketWordsTest {
         assertEquals("", FindingText.print(found));
         assertEquals(name.contains(" es"), printed.beside().isPresent(), "staff can read it too");
         endsNoPageWithAHeading(packet);
+        assertTrue(!name.endsWith("cards") || printed.cards().isPresent(), "cards");
+        if (printed.cards().isPresent()) {
+            keepsTheCardsToTheSame(printed.cards().get(), name);
+        }
         fillsAThirdOfEveryPage(packet);
         if (name.contains(" es")) {
             // PressTest holds the English packets to the standards.
@@ -75,6 +90,15 @@ class PacketWordsTest {
         if (name.equals("SM-04417-issue-3 es")) {
             Conformity.assertConforms(printed.beside().orElseThrow());
         }
+    }
+
+    private static void keepsTheCardsToTheSame(byte[] cards, String name) throws IOException {
+        List<Finding> found = new ArrayList<>(check.pdf(cards, name + " cards"));
+        assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
+        found.removeIf(finding -> finding.severity() == Severity.NOTE);
+        assertEquals("", FindingText.print(found));
+        fillsAThirdOfEveryPage(cards);
+        Conformity.assertConforms(cards);
     }
 
     private static void endsNoPageWithAHeading(byte[] packet) throws IOException {

@@ -26,8 +26,9 @@ public final class PrintedDemo {
      * One printed packet.
      *
      * @param beside its texts in two languages; empty in the source language
+     * @param cards one evening a card, where the plan asks for them
      */
-    public record Packet(String name, byte[] pdf, Optional<byte[]> beside, String xhtml) {}
+    public record Packet(String name, byte[] pdf, Optional<byte[]> beside, Optional<byte[]> cards, String xhtml) {}
 
     /** The plans of the demo, in their order. */
     public static List<String> plans() throws IOException {
@@ -43,34 +44,48 @@ public final class PrintedDemo {
     }
 
     public static synchronized Packet of(String plan, String language, String size, String paper) throws IOException {
-        String name = String.join(" ", plan, language, size, paper);
+        return of(plan, language, size, paper, "");
+    }
+
+    /** With its evening cards, in standard size on letter paper. */
+    public static synchronized Packet withCards(String plan, String language) throws IOException {
+        return of(plan, language, "standard", "letter", "with: [evening-cards]\n");
+    }
+
+    private static Packet of(String plan, String language, String size, String paper, String with) throws IOException {
+        String name = String.join(" ", plan, language, size, paper) + (with.isEmpty() ? "" : " cards");
         if (!PRINTED.containsKey(name)) {
-            PRINTED.put(name, print(name, plan, language, size, paper));
+            PRINTED.put(name, print(name, plan, language, size, paper, with));
         }
         return PRINTED.get(name);
     }
 
-    private static Packet print(String name, String plan, String language, String size, String paper)
-            throws IOException {
+    private static Packet print(
+            String name, String plan, String language, String size, String paper, String with) throws IOException {
         Path folder = FOLDER.resolve(name.replace(' ', '-'));
         WordedHome.delete(folder);
         WordedHome home = Home.COPY;
         Path file = home.plan(
                 plan,
                 "printed-demo",
-                text -> text.replaceAll("(?m)^language: .*$", "language: " + language)
+                text -> (with.isEmpty() ? text : text.replaceAll("(?m)^with: .*\n", "") + with)
+                        .replaceAll("(?m)^language: .*$", "language: " + language)
                         .replaceAll("(?m)^text-size: .*$", "text-size: " + size)
                         .replaceAll("(?m)^paper: .*$", "paper: " + paper));
         Outcome outcome = Home.PRESS.print(file, folder, true, Instant.EPOCH);
         Path issue = outcome.written()
                 .orElseThrow(() -> new AssertionError(name + FindingText.print(outcome.findings())))
                 .folder();
-        Path beside = issue.resolve("beside.pdf");
         return new Packet(
                 name,
                 Files.readAllBytes(issue.resolve("packet.pdf")),
-                Files.exists(beside) ? Optional.of(Files.readAllBytes(beside)) : Optional.empty(),
+                ifThere(issue.resolve("beside.pdf")),
+                ifThere(issue.resolve("cards.pdf")),
                 Files.readString(issue.resolve("packet.xhtml"), StandardCharsets.UTF_8));
+    }
+
+    private static Optional<byte[]> ifThere(Path file) throws IOException {
+        return Files.exists(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
     }
 
     /** Opened by the first who asks; its threads end with the tests. */

@@ -72,6 +72,16 @@ class PhotocopyTest {
         }
     }
 
+    @Test
+    void readsTheAmountOfAnEveningCard() throws Exception {
+        DocumentFacts facts = new DocumentFacts("Cards", "Cards for a test", "en", DemoPlan.march(3), "test");
+        byte[] pdf = Typesetter.open(DemoPlan.TEMPLATES)
+                .typeset(new Sheet(EveningCardsTest.page(new DemoPlan(1), "en"), facts, List.of()))
+                .value()
+                .orElseThrow();
+        assertEquals(List.of("187.5units"), amounts(read(photocopy(pdf, 0))));
+    }
+
     /** The demo's own numbers, written out, so that a page that lost an amount in print and in the copy is seen. */
     @Test
     void expectsTheAmountsOfTheDemo() throws IOException {
