@@ -11,6 +11,9 @@ import java.util.Optional;
  * interrupted. The asking is counted, so that a second run can stop at the very place where a first one broke.
  */
 final class TemplateThread extends Thread {
+    /** In bytes; a second run must get as deep as the first, whatever the compiler has made of it meanwhile. */
+    private static final long DEEP_STACK = 64L << 20;
+
     private final Source source;
     private final Map<String, Object> seen;
     private final BoundedPage page;
@@ -28,7 +31,7 @@ final class TemplateThread extends Thread {
 
     /** @param stopAt which asking ends the run; 0 for none */
     TemplateThread(Source source, Map<String, Object> seen, int most, int stopAt) {
-        super("page-writer");
+        super(null, null, "page-writer", stopAt == 0 ? 0 : DEEP_STACK);
         this.source = source;
         this.seen = seen;
         this.page = new BoundedPage(most);

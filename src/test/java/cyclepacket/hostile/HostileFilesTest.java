@@ -3,11 +3,14 @@ package cyclepacket.hostile;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,7 +40,7 @@ class HostileFilesTest {
         if (Watched.canWatch()) {
             command.add("-Djava.security.manager=allow");
         }
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), Watched.class.getName()));
+        command.addAll(List.of("-cp", classPath(), Watched.class.getName()));
         command.addAll(List.of(folder.toString(), "" + SEED, "" + CHECKS, "" + PACKETS));
         Process run = new ProcessBuilder(command)
                 .redirectErrorStream(true)
@@ -45,6 +48,13 @@ class HostileFilesTest {
                 .start();
         assertTrue(run.waitFor(12, TimeUnit.HOURS));
         assertEquals(0, run.exitValue(), () -> "see " + log);
+    }
+
+    /** An empty entry would mean the folder we are in, and every class would be looked for there. */
+    private static String classPath() {
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .filter(entry -> !entry.isBlank())
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     @Test

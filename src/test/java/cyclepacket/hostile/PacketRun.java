@@ -55,6 +55,11 @@ final class PacketRun implements AutoCloseable {
         return tally;
     }
 
+    /** Whether no plan with markup in it was printed and compared yet; a short run goes on until one was. */
+    boolean isUncompared() {
+        return twins == 0;
+    }
+
     String twins() {
         return "printed again with letters in place of signs, and compared: " + twins + "\n";
     }

@@ -55,7 +55,7 @@ final class Watched {
     private void print(Demo demo, Path out, long firstSeed, int packets) throws IOException {
         long began = System.nanoTime();
         try (PacketRun run = new PacketRun(demo, out)) {
-            for (long seed = firstSeed; run.tally().accepted() < packets; seed++) {
+            for (long seed = firstSeed; run.tally().accepted() < packets || run.isUncompared(); seed++) {
                 watched(seed, run::run);
             }
             told(run.tally().table("accepted plans", "printed", "refused") + run.twins(), began);
