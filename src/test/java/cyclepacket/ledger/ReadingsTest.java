@@ -586,6 +586,16 @@ class ReadingsTest {
         assertEquals("5: 125", lookUp().get(0).substring(0, 6));
     }
 
+    /** The second was loaded at 700 for tonight: it ends at 1,300 to 1,450, on the eighth (1,400) or the ninth evening. */
+    @Test
+    void looksUpTheEndOfTheBoxThatWasLoaded() {
+        ran(1, 4);
+        loads(5, 2, false);
+        assertEquals(
+                List.of("8: 25", "8: 50", "8: 75", "8: 100", "9: 125", "9: 150", "9: 175"),
+                lookUp().stream().map(row -> row.replace(" then no box", "")).toList());
+    }
+
     @Test
     void looksNothingUpOnceTheEndWasRead() {
         sketch.stock.remove(1);
