@@ -37,6 +37,7 @@ public final class Marks {
 
     /** The marks from the smallest to the largest number that may be printed for this range. */
     public Optional<DoseRange> printed(Owed owed) {
+        // The smallest mark is above zero, so a range that starts at zero and one just above it print the same.
         Dose low = low(owed).max(smallest());
         Dose high = high(owed).min(dial.most());
         return low.isMoreThan(high) ? Optional.empty() : Optional.of(new DoseRange(low, high));
@@ -59,15 +60,10 @@ public final class Marks {
     }
 
     private Dose low(Owed owed) {
-        Dose exact = owed.isAboveZero() ? justAboveZero(owed) : owed.least();
         return switch (rules.betweenMarks()) {
-            case UP, CALL -> dial.markAtOrAbove(exact);
-            case NEAREST -> exact.toMultipleOf(dial.step(), RoundingMode.HALF_UP);
+            case UP, CALL -> dial.markAtOrAbove(owed.least());
+            case NEAREST -> owed.least().toMultipleOf(dial.step(), RoundingMode.HALF_UP);
         };
-    }
-
-    private static Dose justAboveZero(Owed owed) {
-        return new Dose(1, owed.least().unit());
     }
 
     private Dose high(Owed owed) {

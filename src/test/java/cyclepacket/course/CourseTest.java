@@ -10,6 +10,7 @@ import cyclepacket.plan.DayMark;
 import cyclepacket.plan.Plan;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
+import cyclepacket.plan.Revision;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -155,6 +156,71 @@ class CourseTest {
         assertFalse(Course.of(sketch.files()).isTriggerCalled());
         sketch.called.add(called("T", at(LocalDateTime.of(2027, 3, 11, 20, 30)), true));
         assertTrue(Course.of(sketch.files()).isTriggerCalled());
+    }
+
+    private static Revision told(Revision.What what, int from, Optional<LocalDate> lastDay) {
+        return new Revision(
+                2,
+                what,
+                Optional.of(PlanSketch.PEN).filter(medicine -> what != Revision.What.CANCEL),
+                Optional.of(march(from)),
+                lastDay,
+                Optional.empty(),
+                Optional.of("ORD-2"),
+                "invented nurse",
+                "the patient",
+                march(8),
+                true);
+    }
+
+    private static Course cancelledFrom(int day) {
+        PlanSketch sketch = sketch();
+        sketch.retrieval = Optional.of(LocalDateTime.of(2027, 3, 13, 8, 30));
+        sketch.called.add(called("T", at(LocalDateTime.of(2027, 3, 11, 20, 30)), true));
+        sketch.revised.add(told(Revision.What.CANCEL, day, Optional.empty()));
+        return Course.of(sketch.files());
+    }
+
+    /** Retrieval on the 13th, trigger on the evening of the 11th: whatever lies after the last day is gone. */
+    @Test
+    void hasNoTriggerAndNoRetrievalOnceTheCycleIsCancelled() {
+        Anchors before = cancelledFrom(11).anchors();
+        assertEquals(Optional.empty(), before.trigger());
+        assertEquals(Optional.empty(), before.calledTrigger());
+        assertEquals(Optional.empty(), before.retrieval());
+        Anchors between = cancelledFrom(12).anchors();
+        assertTrue(between.trigger().isPresent());
+        assertTrue(between.calledTrigger().isPresent());
+        assertEquals(Optional.empty(), between.retrieval());
+        assertTrue(cancelledFrom(14).anchors().retrieval().isPresent());
+        assertEquals(Optional.of(march(10)), cancelledFrom(12).lastDay());
+        assertEquals(Optional.of(march(8)), cancelledFrom(9).lastDay());
+        assertEquals(Optional.of(march(9)), cancelledFrom(9).cancelledFrom());
+    }
+
+    @Test
+    void takesTheCalledTriggerWhereNoRetrievalIsKnown() {
+        PlanSketch sketch = sketch();
+        sketch.called.add(called("T", at(LocalDateTime.of(2027, 3, 12, 20, 30)), true));
+        Course course = Course.of(sketch.files());
+        assertEquals(
+                LocalDateTime.of(2027, 3, 12, 20, 30),
+                course.anchors().trigger().orElseThrow().at().toLocalDateTime());
+        assertEquals(Optional.of(march(11)), course.lastDay());
+    }
+
+    @Test
+    void listsTheEveningsThatAnOrderHoldsBack() {
+        PlanSketch sketch = sketch();
+        sketch.revised.add(told(Revision.What.HOLD, 9, Optional.of(march(10))));
+        Course course = Course.of(sketch.files());
+        assertEquals(
+                List.of("2027-03-09 S5", "2027-03-10 S6"),
+                course.heldOf(PlanSketch.PEN).stream()
+                        .map(held -> held.date() + " " + held.day())
+                        .toList());
+        assertEquals(11, course.dosesOf(PlanSketch.PEN).size());
+        assertEquals(List.of(), course.heldOf("syringe"));
     }
 
     @Test

@@ -62,6 +62,30 @@ class SiteRotationTest {
         assertEquals(List.of(1, 5, 6, 2, 3, 7), sites.stream().map(Site::number).toList());
     }
 
+    private static List<Integer> numbers(SiteRotation.Injection... injections) {
+        return SiteRotation.of(List.of(injections)).stream().map(Site::number).toList();
+    }
+
+    @Test
+    void changesTheSideWithinADay() {
+        assertEquals(List.of(1, 5, 2, 6), numbers(on(0, false), on(0, false), on(0, false), on(0, false)));
+    }
+
+    /** The third into muscle would be on the right again, where both spots were used today. */
+    @Test
+    void changesTheSideRatherThanUseASpotTwiceADay() {
+        assertEquals(
+                List.of(1, 3, 2, 4, 3, 1),
+                numbers(on(0, false), on(0, true), on(0, false), on(0, true), on(0, false), on(0, true)));
+    }
+
+    /** The one into muscle would be on the left, where both spots were used yesterday. */
+    @Test
+    void changesTheSideRatherThanUseASpotTwoDaysInARow() {
+        assertEquals(
+                List.of(1, 5, 2, 6, 3), numbers(on(0, true), on(0, false), on(0, true), on(1, false), on(1, true)));
+    }
+
     /** Nine on one belly are one too many for its spots, and still each has one. */
     @Test
     void findsASpotForOneTooMany() {

@@ -190,6 +190,22 @@ class OtherFormsLedgerTest {
         assertEquals(sketch.night(5), ledger.draws().get(2).date());
     }
 
+    /** The visit of 12 March decides that evening and every later one; it is still to come. */
+    @Test
+    void waitsOnEveningsThatACallDecides() throws IOException {
+        MedicineLedger pen = of(LaidOut.demo("SM-04417-issue-2"), "fsh-pen");
+        Evening evening = pen.day(LocalDate.of(2027, 3, 12)).orElseThrow().evening();
+        assertEquals(Evening.State.PROVISIONAL, evening.state());
+        assertTrue(evening.isToCome());
+    }
+
+    @Test
+    void listsTheSettingsWithoutTheirContainers() {
+        PlanSketch sketch = sketch();
+        assertEquals(
+                of(sketch).draws(), CycleLedger.settings(sketch.files(), Course.of(sketch.files()), sketch.medicine()));
+    }
+
     @Test
     void isNotHeldOutsideTheCourse() {
         PlanSketch sketch = sketch();

@@ -586,6 +586,25 @@ class ReadingsTest {
         assertEquals("5: 125", lookUp().get(0).substring(0, 6));
     }
 
+    /** 600 of the first were read; the second ends at 1,200 with 25 on the seventh, and the third at 1,800 to 1,950. */
+    @Test
+    void looksUpFromTheEndThatWasRead() {
+        sketch.home("600");
+        ran(1, 3);
+        sketch.happened(4, "175", "100");
+        assertEquals("7: 25 then 3 on 11 to 12", lookUp().get(0));
+    }
+
+    /** The second was loaded at 700 for tonight: it ends at 1,300 to 1,450, on the eighth (1,400) or the ninth evening. */
+    @Test
+    void looksUpTheEndOfTheBoxThatWasLoaded() {
+        ran(1, 4);
+        loads(5, 2, false);
+        assertEquals(
+                List.of("8: 25", "8: 50", "8: 75", "8: 100", "9: 125", "9: 150", "9: 175"),
+                lookUp().stream().map(row -> row.replace(" then no box", "")).toList());
+    }
+
     @Test
     void looksNothingUpOnceTheEndWasRead() {
         sketch.stock.remove(1);
