@@ -1,21 +1,36 @@
 package cyclepacket.page;
 
-import freemarker.ext.beans.ClassMemberAccessPolicy;
-import freemarker.ext.beans.MemberAccessPolicy;
 import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapper;
-import freemarker.template.DefaultObjectWrapperConfiguration;
+import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Field;
+import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
-/** Shows templates the components of this package's records and nothing else; an empty Optional reads as missing. */
+/**
+ * Shows templates the components of this package's records and nothing else; an empty Optional reads as missing. The
+ * library's own way looks four times on the class path for companions of each record that nobody wrote.
+ */
 final class ViewWrapper extends DefaultObjectWrapper {
+    private static final ClassValue<Map<String, Method>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected Map<String, Method> computeValue(Class<?> type) {
+            Map<String, Method> components = new HashMap<>();
+            for (RecordComponent component : type.getRecordComponents()) {
+                component.getAccessor().setAccessible(true);
+                components.put(component.getName(), component.getAccessor());
+            }
+            return components;
+        }
+    };
+
     ViewWrapper() {
-        super(new Settings(), true);
+        super(Configuration.VERSION_2_3_35);
     }
 
     @Override
@@ -23,57 +38,35 @@ final class ViewWrapper extends DefaultObjectWrapper {
         if (value instanceof Optional<?> optional) {
             return optional.isPresent() ? wrap(optional.get()) : null;
         }
-        if (value instanceof Record && isView(value.getClass())) {
-            return super.handleUnknownType(value);
+        if (value instanceof Record view && view.getClass().getPackage() == ViewWrapper.class.getPackage()) {
+            return new Components(view);
         }
         throw new TemplateModelException("a template may not see a " + value.getClass());
     }
 
-    private static boolean isView(Class<?> type) {
-        return type.isRecord() && type.getPackage() == ViewWrapper.class.getPackage();
-    }
+    /** One record. */
+    private final class Components implements TemplateHashModel {
+        private final Record view;
+        private final Map<String, Method> components;
 
-    private static final class Settings extends DefaultObjectWrapperConfiguration {
-        Settings() {
-            super(Configuration.VERSION_2_3_35);
-            setMemberAccessPolicy(new ComponentsOnly());
-            setExposeFields(false);
-        }
-    }
-
-    private static final class ComponentsOnly implements MemberAccessPolicy {
-        @Override
-        public ClassMemberAccessPolicy forClass(Class<?> type) {
-            return new ClassMemberAccessPolicy() {
-                @Override
-                public boolean isMethodExposed(Method method) {
-                    return isView(type) && method.getParameterCount() == 0 && isComponent(type, method.getName());
-                }
-
-                @Override
-                public boolean isConstructorExposed(Constructor<?> constructor) {
-                    return false;
-                }
-
-                @Override
-                public boolean isFieldExposed(Field field) {
-                    return false;
-                }
-            };
+        Components(Record view) {
+            this.view = view;
+            this.components = COMPONENTS.get(view.getClass());
         }
 
         @Override
-        public boolean isToStringAlwaysExposed() {
-            return false;
-        }
-
-        private static boolean isComponent(Class<?> type, String name) {
-            for (var component : type.getRecordComponents()) {
-                if (component.getName().equals(name)) {
-                    return true;
-                }
+        public TemplateModel get(String name) throws TemplateModelException {
+            Method component = components.get(name);
+            try {
+                return component == null ? null : wrap(component.invoke(view));
+            } catch (IllegalAccessException | InvocationTargetException unreadable) {
+                throw new TemplateModelException("the component " + name + " cannot be read", unreadable);
             }
-            return false;
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return components.isEmpty();
         }
     }
 }

@@ -102,9 +102,9 @@ class PlanReaderTest {
 
     @Test
     void findsAFileThatIsTooLarge() throws IOException {
-        Files.writeString(folder.resolve("clinic.yaml"), "#".repeat(Sheet.LARGEST_FILE + 1));
+        Files.writeString(folder.resolve("clinic.yaml"), "#\n".repeat(Sheet.LARGEST_FILE / 2) + "#");
         assertEquals(List.of("YAML-TOO-LARGE"), codes());
-        Files.writeString(folder.resolve("clinic.yaml"), "#".repeat(Sheet.LARGEST_FILE));
+        Files.writeString(folder.resolve("clinic.yaml"), "#\n".repeat(Sheet.LARGEST_FILE / 2));
         assertEquals(List.of("YAML-EMPTY"), codes());
     }
 
