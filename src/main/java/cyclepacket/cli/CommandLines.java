@@ -55,13 +55,8 @@ public final class CommandLines {
     public static int run(Terminal terminal, String... args) {
         PrintWriter out = new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8);
-        List<Object> asked =
-                asked(args).stream().map(command -> command.apply(terminal)).toList();
-        if (asked.size() == 1 && asked.get(0) instanceof Early early) {
-            early.begin();
-        }
         CommandLine line = new CommandLine(new Top(terminal));
-        asked.forEach(line::addSubcommand);
+        asked(args).forEach(command -> line.addSubcommand(command.apply(terminal)));
         return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

@@ -16,9 +16,8 @@ import picocli.CommandLine.Parameters;
                 + "A plan with a stop writes nothing. A chart copy carries its plan: packet chart.pdf makes "
                 + "the same packet again.",
         mixinStandardHelpOptions = true)
-final class PacketCommand implements Callable<Integer>, Early {
+final class PacketCommand implements Callable<Integer> {
     private final Terminal terminal;
-    private Optional<Press> begun = Optional.empty();
 
     @Parameters(paramLabel = "PLAN", description = "The plan file of one patient, or a chart.pdf.")
     private Path plan;
@@ -37,14 +36,9 @@ final class PacketCommand implements Callable<Integer>, Early {
     }
 
     @Override
-    public void begin() {
-        begun = Optional.of(new Press(terminal.home()));
-    }
-
-    @Override
     public Integer call() throws IOException {
         Path folder = out.orElse(terminal.home().resolve("out"));
-        try (Press press = begun.orElseGet(() -> new Press(terminal.home()))) {
+        try (Press press = new Press(terminal.home())) {
             Outcome outcome = plan.toString().endsWith(".pdf")
                     ? press.printCarried(plan, folder, xhtml, terminal.clock().instant())
                     : press.print(plan, folder, xhtml, terminal.clock().instant());

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * that many through to the PDF, {@code -Dhostile.seed=7} begins elsewhere. The figures go to {@code target/hostile.txt}.
  */
 class HostileFilesTest {
-    private static final int CHECKS = Integer.getInteger("hostile", 400);
+    private static final int CHECKS = Integer.getInteger("hostile", 150);
     private static final int PACKETS = Integer.getInteger("hostile.pdf", 2);
     private static final long SEED = Long.getLong("hostile.seed", 20_270_305);
 

@@ -47,8 +47,6 @@ class PacketWordsTest {
         List.of(
                         "SM-04417 en",
                         "SM-04417 es",
-                        "SM-04417-issue-3 es",
-                        "DA-05120 en",
                         "DA-05120 es",
                         "LM-06233-issue-2 en")
                 .forEach(plan -> names.add(plan + " cards"));
