@@ -44,11 +44,7 @@ class PacketWordsTest {
         }
         names.add("SM-04417 es A4");
         names.add("SM-04417 es large");
-        List.of(
-                        "SM-04417 en",
-                        "SM-04417 es",
-                        "DA-05120 es",
-                        "LM-06233-issue-2 en")
+        List.of("SM-04417 en", "SM-04417 es", "DA-05120 es", "LM-06233-issue-2 en")
                 .forEach(plan -> names.add(plan + " cards"));
         return names.stream();
     }
