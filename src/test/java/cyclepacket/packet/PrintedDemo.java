@@ -60,8 +60,8 @@ public final class PrintedDemo {
         return PRINTED.get(name);
     }
 
-    private static Packet print(
-            String name, String plan, String language, String size, String paper, String with) throws IOException {
+    private static Packet print(String name, String plan, String language, String size, String paper, String with)
+            throws IOException {
         Path folder = FOLDER.resolve(name.replace(' ', '-'));
         WordedHome.delete(folder);
         WordedHome home = Home.COPY;
