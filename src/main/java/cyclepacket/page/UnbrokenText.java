@@ -7,7 +7,9 @@ import java.util.regex.Pattern;
 final class UnbrokenText {
     private static final Pattern STYLE_OR_TAG_OR_TEXT =
             Pattern.compile("<(style|title)[^>]*>.*?</\\1>|<[^>]*>|[^<]+", Pattern.DOTALL);
-    private static final Pattern JOINED = Pattern.compile("[^\\s\u00a0]+(?:\u00a0+[^\\s\u00a0]+)+");
+    /** Words joined so, and the code of an issue, which a person compares letter by letter. */
+    private static final Pattern JOINED =
+            Pattern.compile("[^\\s\u00a0]+(?:\u00a0+[^\\s\u00a0]+)+|\\b[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{3}\\b");
 
     private UnbrokenText() {}
 
