@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -70,6 +71,31 @@ class LauncherTest {
         Files.writeString(project.resolve("pom.xml"), "<project></project>");
         run("demo");
         assertEquals(3, Files.readAllLines(calls).size());
+    }
+
+    /** Reading all sources costs each start some 50 ms: once they were read, a glance at their last change is enough. */
+    @Test
+    void readsTheSourcesOnlyWhenAGlanceShowsAChange() throws IOException, InterruptedException {
+        Path reads = PLACE.resolve("reads");
+        script(tools.resolve("sha256sum"), "echo read >>'" + reads + "'; exec /usr/bin/sha256sum \"$@\"");
+        run("demo");
+        run("demo");
+        long read = Files.readAllLines(reads).size();
+        run("demo");
+        assertEquals(read, Files.readAllLines(reads).size());
+        Path source = project.resolve("src/main/A.java");
+        FileTime before = Files.getLastModifiedTime(source);
+        Files.writeString(source, "class B {}");
+        Files.setLastModifiedTime(source, before);
+        run("demo");
+        assertEquals(2, Files.readAllLines(calls).size(), "same length, same date, and still another source");
+    }
+
+    @Test
+    void startsFromTheFolderThatItIsIn() throws IOException, InterruptedException {
+        Process process = builder(List.of("sh", "cyclepacket", "demo")).directory(project.toFile()).start();
+        assertTrue(process.waitFor(30, TimeUnit.SECONDS));
+        assertEquals(7, process.exitValue());
     }
 
     @Test
