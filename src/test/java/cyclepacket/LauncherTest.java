@@ -93,7 +93,9 @@ class LauncherTest {
 
     @Test
     void startsFromTheFolderThatItIsIn() throws IOException, InterruptedException {
-        Process process = builder(List.of("sh", "cyclepacket", "demo")).directory(project.toFile()).start();
+        Process process = builder(List.of("sh", "cyclepacket", "demo"))
+                .directory(project.toFile())
+                .start();
         assertTrue(process.waitFor(30, TimeUnit.SECONDS));
         assertEquals(7, process.exitValue());
     }

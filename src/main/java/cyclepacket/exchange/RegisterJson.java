@@ -16,6 +16,11 @@ public final class RegisterJson {
 
     private RegisterJson() {}
 
+    /** Gets the JSON library ready, so that the first register finds it so. */
+    public static void prepare() {
+        MAPPER.createObjectNode();
+    }
+
     /** One JSON object with a line break at its end, one line an entry. */
     public static String of(String plan, List<RegisterEntry> entries) {
         StringBuilder text = new StringBuilder("{\"plan\":").append(MAPPER.writeValueAsString(plan));

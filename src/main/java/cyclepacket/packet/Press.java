@@ -1,6 +1,7 @@
 package cyclepacket.packet;
 
 import cyclepacket.exchange.CalendarFile;
+import cyclepacket.exchange.RegisterJson;
 import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.Place;
@@ -48,8 +49,7 @@ public final class Press implements AutoCloseable {
     private final Path templates;
     private final PageWriter pages;
     private final ExecutorService crew;
-    private final Future<Typesetter> forPatient;
-    private final Future<Typesetter> forClinic;
+    private final Future<Typesetter> typesetter;
     private final Future<List<byte[]>> templateParts;
 
     /** @param home the project's folder, with {@code templates} and {@code plans} below it */
@@ -62,15 +62,19 @@ public final class Press implements AutoCloseable {
             thread.setDaemon(true);
             return thread;
         });
-        // All of this gets ready while the plan is read; a typesetter sets one document at a time, so each has its own.
+        // All of this gets ready while the plan is read.
         crew.submit(PlanReader::prepare);
-        forPatient = crew.submit(() -> Typesetter.open(templates));
+        typesetter = crew.submit(() -> Typesetter.open(templates));
         crew.submit(() -> {
             pages.prepare(ChartCopy.LANGUAGE);
             return null;
         });
         templateParts = crew.submit(() -> Codes.templates(templates));
-        forClinic = crew.submit(() -> Typesetter.open(templates));
+        crew.submit(() -> {
+            RegisterJson.prepare();
+            typesetter.get().prepare();
+            return null;
+        });
     }
 
     @Override
@@ -196,7 +200,7 @@ public final class Press implements AutoCloseable {
     /** One sheet of a print run. */
     byte[] sheet(String page, String title, LocalDate on) throws IOException {
         DocumentFacts facts = new DocumentFacts(title, "a sheet of a print run, made by Cyclepacket", "en", on, title);
-        Checked<byte[]> sheet = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
+        Checked<byte[]> sheet = done(crew.submit(() -> typesetter.get().typeset(new Sheet(page, facts, List.of()))));
         return sheet.value()
                 .orElseThrow(() -> new IllegalStateException("a sheet could not be set: " + sheet.findings()));
     }
@@ -206,16 +210,16 @@ public final class Press implements AutoCloseable {
         Plan own = reckoning.own().files().plan();
         String page = pages.packet(packetFacts(reckoning, replaced, code));
         return new Printed(
-                page, forPatient.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
+                page, typesetter.get().typeset(new Sheet(page, facts(own, "Injection packet", code), List.of())));
     }
 
     /** The evening cards, which carry the same code and retire with the packet; nothing when nobody asked for them. */
     private Optional<Checked<byte[]>> cards(Reckoning reckoning, Optional<Reckoning> replaced, String code)
             throws ExecutionException, InterruptedException {
         Plan own = reckoning.own().files().plan();
-        Typesetter typesetter = forPatient.get();
+        Typesetter ready = typesetter.get();
         return pages.cards(packetFacts(reckoning, replaced, code))
-                .map(page -> typesetter.typeset(new Sheet(page, facts(own, "Evening cards", code), List.of())));
+                .map(page -> ready.typeset(new Sheet(page, facts(own, "Evening cards", code), List.of())));
     }
 
     /** The patient's texts beside those they were made from, for staff; nothing when the patient reads the source. */
@@ -233,7 +237,7 @@ public final class Press implements AutoCloseable {
                 ChartCopy.LANGUAGE,
                 own.prepared().on(),
                 "Side by side " + code);
-        Checked<byte[]> pdf = done(crew.submit(() -> forClinic.get().typeset(new Sheet(page, facts, List.of()))));
+        Checked<byte[]> pdf = done(crew.submit(() -> typesetter.get().typeset(new Sheet(page, facts, List.of()))));
         return Optional.of(pdf.value()
                 .orElseThrow(() -> new IllegalStateException("the two languages could not be set: " + pdf.findings())));
     }
@@ -244,7 +248,8 @@ public final class Press implements AutoCloseable {
         String page = new ChartCopy(pages).xhtml(chartSource(reckoning, notes, code));
         List<Attachment> attachments =
                 CarriedPlan.attachments(reckoning.intake().sources(), before);
-        return new Printed(page, forClinic.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
+        return new Printed(
+                page, typesetter.get().typeset(new Sheet(page, facts(own, "Chart copy", code), attachments)));
     }
 
     static PacketFacts packetFacts(Reckoning reckoning, Optional<Reckoning> replaced, String code) {

@@ -5,14 +5,18 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxFontResolver;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import java.awt.geom.GeneralPath;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -20,7 +24,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** The shipped fonts, each parsed once, when a character first needs it, and lent to every document. */
+/** The shipped fonts, each parsed once, when a character first needs it, and lent to every document at once. */
 final class FontShelf {
     private final List<Face> faces;
 
@@ -41,6 +45,11 @@ final class FontShelf {
     /** The face that most text is set in. */
     Face first() {
         return faces.get(0);
+    }
+
+    /** Reads the two faces that every document is set in. */
+    void prepare() {
+        faces.subList(0, 2).forEach(Face::characters);
     }
 
     boolean canDraw(int codePoint) {
@@ -72,6 +81,13 @@ final class FontShelf {
 
     /** One font file, in memory from its first use on; a packet of English text never opens three of the five. */
     static final class Face {
+        /** In bytes of a font file's table directory (OpenType 1.9, "Font file"): the count of tables, the first, each. */
+        private static final int TABLE_COUNT = 4;
+
+        private static final int FIRST_TABLE = 12;
+        private static final int TABLE_ENTRY = 16;
+        private static final int SUBSTITUTION = 0x47535542;
+
         private final Path file;
         private final String family;
         private final int weight;
@@ -103,12 +119,35 @@ final class FontShelf {
         synchronized TrueTypeFont font() {
             if (font == null) {
                 try {
-                    font = new TTFParser().parse(new RandomAccessReadBuffer(Files.readAllBytes(file)));
+                    byte[] bytes = withoutSubstitution(Files.readAllBytes(file));
+                    font = new TTFParser().parse(new RandomAccessReadBuffer(bytes));
                 } catch (IOException e) {
                     throw new UncheckedIOException("font " + family + " cannot be read", e);
                 }
-                // Ligatures made by substitution fail PDF/UA 7.21.7, and shaping costs more than all the rest.
-                font.setEnableGsub(false);
+            }
+            return font;
+        }
+
+        /** The library gives out a letter that another thread is still reading, so one thread at a time asks here. */
+        synchronized Optional<GeneralPath> outline(int glyph) {
+            try {
+                return Optional.ofNullable(font().getGlyph().getGlyph(glyph)).map(GlyphData::getPath);
+            } catch (IOException e) {
+                throw new UncheckedIOException("font " + family + " cannot be read", e);
+            }
+        }
+
+        /**
+         * The same font whose table of substitutions (OpenType, GSUB) is called by a name that no reader asks for.
+         * Ligatures made by substitution fail PDF/UA 7.21.7, and reading the table takes a third of a font's time.
+         */
+        private static byte[] withoutSubstitution(byte[] font) {
+            int tables = ByteBuffer.wrap(font).getShort(TABLE_COUNT);
+            for (int entry = 0; entry < tables; entry++) {
+                int at = FIRST_TABLE + entry * TABLE_ENTRY;
+                if (ByteBuffer.wrap(font).getInt(at) == SUBSTITUTION) {
+                    font[at] = 'X';
+                }
             }
             return font;
         }

@@ -1,10 +1,11 @@
 package cyclepacket.pdf;
 
+import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.apache.fontbox.ttf.GlyphData;
+import java.util.Optional;
 
 /** Words as outlines in one size and weight; lengths are in the drawing's own units. */
 final class GlyphRun {
@@ -34,9 +35,9 @@ final class GlyphRun {
         for (int codePoint : words.codePoints().toArray()) {
             FontShelf.Face face = fonts.faceFor(codePoint, weight);
             int glyph = glyph(face, codePoint);
-            GlyphData outline = face.font().getGlyph().getGlyph(glyph);
-            if (outline != null) {
-                append(path, outline.getPath().getPathIterator(null), new Spot(pen, y, scale(face)));
+            Optional<GeneralPath> outline = face.outline(glyph);
+            if (outline.isPresent()) {
+                append(path, outline.get().getPathIterator(null), new Spot(pen, y, scale(face)));
             }
             pen += face.font().getAdvanceWidth(glyph) * scale(face);
         }

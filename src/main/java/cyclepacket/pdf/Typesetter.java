@@ -14,22 +14,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.concurrent.locks.ReentrantLock;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.w3c.dom.Document;
 
 /**
  * Turns XHTML into tagged PDF that conforms to PDF/UA-1 and PDF/A-3a. Fonts and colour profile are loaded once; one
- * typesetter may be used by several threads. The same sheet gives the same bytes.
+ * typesetter serves several threads at once. The same sheet gives the same bytes.
  */
 public final class Typesetter {
     private final Path templates;
     private final FontShelf fonts;
     private final byte[] colourProfile;
     private final FontMeasures measures = new FontMeasures();
-    /** One document at a time: the font library guards a font file's reading position by two different locks. */
-    private final ReentrantLock turn = new ReentrantLock();
 
     private Typesetter(Path templates, FontShelf fonts, byte[] colourProfile) {
         this.templates = templates;
@@ -47,6 +44,11 @@ public final class Typesetter {
                 folder, fonts, Files.readAllBytes(folder.resolve("colour").resolve("sRGB.icc")));
     }
 
+    /** Reads what every document needs before the first one asks for it. */
+    public void prepare() {
+        fonts.prepare();
+    }
+
     /** The PDF, or nothing and the findings that say why. */
     public Checked<byte[]> typeset(Sheet sheet) {
         Objects.requireNonNull(sheet, "sheet");
@@ -55,13 +57,10 @@ public final class Typesetter {
         if (page.value().isEmpty()) {
             return Checked.refused(page.findings());
         }
-        turn.lock();
         try {
             return new Job(sheet, place).run(page.value().get());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        } finally {
-            turn.unlock();
         }
     }
 
@@ -122,7 +121,6 @@ public final class Typesetter {
             List<FontShelf.Loan> loans = fonts.lendTo(document);
             PdfRendererBuilder builder = new PdfRendererBuilder()
                     .usePDDocument(document)
-                    .useFastMode()
                     .useNamespaceHandler(new Elements(used))
                     .usePageSupplier(new SharedLabels())
                     .withW3cDocument(page, TemplateGate.BASE)
