@@ -44,6 +44,9 @@ public final class PlanSketch {
     public String step = "25";
     public String most = "450";
     public int openedDays = 28;
+    /** What it is instead of a pen. */
+    public Optional<Device> other = Optional.empty();
+
     public HouseRules.SplitDose split = HouseRules.SplitDose.EQUAL;
     public HouseRules.BetweenMarks between = HouseRules.BetweenMarks.UP;
     public HouseRules.InUseDayOne dayOne = HouseRules.InUseDayOne.FIRST_USE;
@@ -136,7 +139,7 @@ public final class PlanSketch {
                 "follitropin",
                 "evening pen",
                 "helps several eggs grow",
-                pen,
+                other.orElse(pen),
                 DoseUnit.UNITS,
                 "under the skin",
                 Duration.ofSeconds(10),

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** A copy of the demo's files with a few words changed, read and checked as the program does it. */
@@ -92,7 +93,21 @@ final class EditedDemo {
 
     List<Finding> findings() {
         Computed plan = computed();
-        return Finding.sorted(SafetyCheck.of(plan.files(), plan.course(), plan.ledger(), plan.supply()).stream()
+        return located(SafetyCheck.of(plan.files(), plan.course(), plan.ledger(), plan.supply()));
+    }
+
+    /** What some of the rules say. */
+    List<Finding> findings(Predicate<Rule> some) {
+        Computed plan = computed();
+        ComputedPlan all = new ComputedPlan(plan.files(), plan.course(), plan.ledger(), plan.supply());
+        return located(SafetyCheck.rules()
+                .filter(some)
+                .flatMap(rule -> rule.findings(all).stream())
+                .toList());
+    }
+
+    private List<Finding> located(List<Finding> findings) {
+        return Finding.sorted(findings.stream()
                 .map(finding -> finding.locatedBy(intake.places()))
                 .toList());
     }

@@ -71,6 +71,26 @@ class SupplyInputTest {
         assertEquals(SupplyDoubt.Kind.TOO_MANY, line.purchase().doubts().get(0).kind());
     }
 
+    /** Ten evenings of 100 from what gives 0.1: with one of them at home 999.9 are missing. */
+    @Test
+    void saysHowMuchNobodyBuysSoManyFor() {
+        SupplyLine line =
+                sketch().unpriced("0.1").home("0.1", LocalDate.of(2028, 1, 1)).line();
+        assertEquals(
+                List.of("999.9 units"),
+                line.purchase().doubts().stream().map(SupplyDoubt::subject).toList());
+    }
+
+    @Test
+    void needsNoWordOfPricesWhereNothingIsToBeBought() {
+        SupplyLine line = sketch().size("900", "1")
+                .unpriced("1000")
+                .home("1000", LocalDate.of(2028, 1, 1))
+                .line();
+        assertEquals(List.of(), line.purchase().doubts());
+        assertTrue(line.purchase().chosen().orElseThrow().isEmpty());
+    }
+
     @Test
     void findsNoHourWhenThePharmacyIsClosedForYears() {
         SupplySketch sketch = sketch().unpriced("900");
@@ -146,5 +166,23 @@ class SupplyInputTest {
         assertEquals("4x250", text(line.purchase().chosen().orElseThrow()));
         assertEquals("1x1000", text(line.purchase().calmest().orElseThrow()));
         assertEquals(0, line.purchase().calmest().orElseThrow().changeEvenings());
+    }
+
+    @Test
+    void showsNoSecondSetThatHasAsManyEvenings() {
+        assertEquals(
+                Optional.empty(), sketch().size("900", "1000").line().purchase().calmest());
+    }
+
+    /** 300 on one evening, 100 at home and cartridges of 100: all of them run dry on that evening. */
+    @Test
+    void countsTheEveningOnceOnWhichWhatIsAtHomeRunsDryToo() {
+        SupplySketch sketch = sketch().size("100", "10").home("100", LocalDate.of(2028, 1, 1));
+        sketch.plan.days = 1;
+        sketch.plan.doses.clear();
+        sketch.plan.dose(1, "300");
+        Basket chosen = sketch.line().purchase().chosen().orElseThrow();
+        assertEquals("2x100", text(chosen));
+        assertEquals(0, chosen.changeEvenings());
     }
 }

@@ -83,4 +83,55 @@ class VialItemsTest {
                                 .map(change -> day.evening().date() + " " + change.leaving()))
                         .collect(Collectors.toList()));
     }
+
+    /** Fifteen days of the weak vial, morning and evening; two spares. */
+    @Test
+    void countsSyringesOfADilutedVial() throws IOException {
+        List<String> items = items(flare());
+        assertTrue(items.contains("32 empty syringe 1 mL syringe with 100 marks"), items.toString());
+        assertTrue(items.contains("32 injection needle 29 G"), items.toString());
+    }
+
+    /**
+     * The same with 200 mcg: each takes 1 mL, and 0.02 mL is lost, so nine come out of 10 mL. Thirty take four vials,
+     * though the labels of three already say 6,000 mcg.
+     */
+    @Test
+    void buysDilutedVialsByWholeDoses() throws IOException {
+        LaidOut plan = flare().with("protocols/microdose-flare.yaml", "amount: 40}", "amount: 200}");
+        assertEquals(
+                4,
+                SupplyPlan.of(plan.files(), plan.ledger())
+                        .of("leuprolide-micro")
+                        .orElseThrow()
+                        .purchase()
+                        .chosen()
+                        .orElseThrow()
+                        .count());
+    }
+
+    /** S1 to S13 at the longest, the agonist from two days before. */
+    private static LaidOut flare() throws IOException {
+        return LaidOut.plan("microdose-flare", "{LP: 2027-03-10, F1: 2027-03-13, S1: 2027-03-15}");
+    }
+
+    @Test
+    void takesSoapWhereAlcoholIsAvoided() throws IOException {
+        LaidOut plan = LaidOut.demo("LS-09102");
+        assertTrue(items(plan).stream().noneMatch(item -> item.endsWith("soap")));
+        List<String> items = items(plan.with("patients/LS-09102.yaml", "avoid: []", "avoid: [alcohol]"));
+        assertTrue(items.contains("1 soap"), items.toString());
+        assertTrue(items.stream().noneMatch(item -> item.endsWith("alcohol swab")), items.toString());
+    }
+
+    /** The long cycle again: 30 syringes, and 18, 15 and 15 needles besides, are 78. */
+    @Test
+    void throwsNeedlesOfVialsAway() throws IOException {
+        LaidOut plan = LaidOut.demo("LM-06233-issue-2")
+                .with(
+                        "clinic.yaml",
+                        "approved: ",
+                        "supplies: {sharps-containers: [{size: small, holds: 77}, {size: large, holds: 78}]}\napproved: ");
+        assertTrue(items(plan).contains("1 sharps container large"));
+    }
 }
