@@ -24,7 +24,7 @@ public final class LongPlan {
     private static final int STILL_TO_COME = 7;
 
     /** What is known of the cartridges. */
-    enum Knowledge {
+    public enum Knowledge {
         /** Each gives exactly what its label says. */
         EXACT,
         /** Each gives 900 to 1,125 units, and nothing has happened yet: the doubt grows with every cartridge. */
