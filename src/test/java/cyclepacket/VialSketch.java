@@ -28,6 +28,7 @@ public final class VialSketch {
             case "marks-100" -> of(id, "1 mL", "0.01 mL", Syringe.Numbers.MARKS, 10, "57 mm", "0.02 mL");
             case "marks-50" -> of(id, "0.5 mL", "0.01 mL", Syringe.Numbers.MARKS, 5, "43 mm", "0.02 mL");
             case "ml-1" -> of(id, "1 mL", "0.05 mL", Syringe.Numbers.ML, 5, "57 mm", "0.05 mL");
+            case "ml-1-fifths" -> of(id, "1 mL", "0.2 mL", Syringe.Numbers.ML, 5, "57 mm", "0.05 mL");
             case "ml-3" -> of(id, "3 mL", "0.1 mL", Syringe.Numbers.ML, 5, "45 mm", "0.1 mL");
             default -> throw new IllegalArgumentException(id);
         };
@@ -50,6 +51,12 @@ public final class VialSketch {
 
     public static Medicine menotropin() {
         return medicine("menotropin", new MixedVial(Volume.parse("1 mL"), syringe("ml-1"), NEEDLE, NEEDLE), "75 units");
+    }
+
+    /** The same, drawn into a syringe with few lines. */
+    public static Medicine coarse() {
+        return medicine(
+                "menotropin", new MixedVial(Volume.parse("1 mL"), syringe("ml-1-fifths"), NEEDLE, NEEDLE), "75 units");
     }
 
     public static Medicine leuprolide(String syringe) {

@@ -3,6 +3,7 @@ package cyclepacket.finding;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * One result of a check.
@@ -12,6 +13,7 @@ import java.util.Objects;
  * @param mend what to do about it, one sentence without a full stop
  */
 public record Finding(Severity severity, String code, Place place, String text, String mend) {
+    private static final Pattern CODE = Pattern.compile("[A-Z][A-Z0-9]*(-[A-Z0-9]+)*");
     private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::place)
             .thenComparing(Finding::severity)
             .thenComparing(Finding::code)
@@ -23,7 +25,7 @@ public record Finding(Severity severity, String code, Place place, String text, 
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(mend, "mend");
-        if (!code.matches("[A-Z][A-Z0-9]*(-[A-Z0-9]+)*")) {
+        if (!CODE.matcher(code).matches()) {
             throw new IllegalArgumentException("not a finding code: " + code);
         }
     }

@@ -161,10 +161,17 @@ final class FormatWords {
 
     private Finding wrongLength(FormatError error) {
         Place place = sheet.place(error.pointer());
-        boolean isPair = error.schema().has("maxItems");
-        return isPair
+        int most = error.schema().path("maxItems").asInt(0);
+        if (most == 2) {
+            return Finding.stop(
+                    "LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most");
+        }
+        return error.keyword().equals("maxItems")
                 ? Finding.stop(
-                        "LIST-LENGTH", place, "this list needs two numbers", "write the least first, then the most")
+                        "LIST-LENGTH",
+                        place,
+                        "this list has more than " + most + " entries",
+                        "take out the ones that stand there twice")
                 : Finding.stop("LIST-LENGTH", place, "this list is empty", "write at least one entry");
     }
 }

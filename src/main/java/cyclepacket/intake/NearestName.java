@@ -2,8 +2,6 @@ package cyclepacket.intake;
 
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -19,11 +17,18 @@ final class NearestName {
     /** The nearest known name, when so few letters differ that it is a likely slip; ties go to the first in the alphabet. */
     static Optional<String> of(String written, Collection<String> known) {
         int most = written.length() / SAME_LETTERS_PER_SLIP;
+        int[] own = letters(written);
         return new TreeSet<>(known)
                 .stream()
-                        .filter(name -> distance(written, name) <= most)
-                        .min(Comparator.comparingInt(name -> distance(written, name)));
+                        // Every letter that one has more is a slip: most names of a long list need no closer look.
+                        .filter(name -> Math.abs(name.codePointCount(0, name.length()) - own.length) <= most)
+                        .map(name -> new Near(name, distance(own, letters(name))))
+                        .filter(near -> near.slips() <= most)
+                        .min(Comparator.comparingInt(Near::slips))
+                        .map(Near::name);
     }
+
+    private record Near(String name, int slips) {}
 
     /** A question when a name is near, otherwise the choices. */
     static String mend(String written, Collection<String> known) {
@@ -53,24 +58,27 @@ final class NearestName {
 
     /** Letters to add, drop, change or swap with a neighbour; capitals do not count. */
     static int distance(String left, String right) {
-        List<Integer> a = left.toLowerCase(Locale.ROOT).codePoints().boxed().toList();
-        List<Integer> b = right.toLowerCase(Locale.ROOT).codePoints().boxed().toList();
-        int[][] cost = new int[a.size() + 1][b.size() + 1];
-        for (int i = 0; i <= a.size(); i++) {
-            for (int j = 0; j <= b.size(); j++) {
+        return distance(letters(left), letters(right));
+    }
+
+    private static int[] letters(String name) {
+        return name.codePoints().map(Character::toLowerCase).toArray();
+    }
+
+    private static int distance(int[] a, int[] b) {
+        int[][] cost = new int[a.length + 1][b.length + 1];
+        for (int i = 0; i <= a.length; i++) {
+            for (int j = 0; j <= b.length; j++) {
                 cost[i][j] = i == 0 || j == 0 ? i + j : step(cost, a, b, i, j);
             }
         }
-        return cost[a.size()][b.size()];
+        return cost[a.length][b.length];
     }
 
-    private static int step(int[][] cost, List<Integer> a, List<Integer> b, int i, int j) {
-        int change = cost[i - 1][j - 1] + (a.get(i - 1).equals(b.get(j - 1)) ? 0 : 1);
+    private static int step(int[][] cost, int[] a, int[] b, int i, int j) {
+        int change = cost[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
         int least = Math.min(change, Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
-        boolean isSwap = i > 1
-                && j > 1
-                && a.get(i - 1).equals(b.get(j - 2))
-                && a.get(i - 2).equals(b.get(j - 1));
+        boolean isSwap = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
         return isSwap ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
     }
 }

@@ -1,5 +1,6 @@
 package cyclepacket.ledger;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -88,7 +89,7 @@ record Branches(TreeMap<Integer, Ends> byMet) {
     }
 
     /** Without the settings in which the record proves that nothing ended. */
-    Branches without(List<Integer> proven, Timeline line) {
+    Branches without(BitSet proven, Timeline line) {
         return map(ends -> ends.without(proven, line));
     }
 

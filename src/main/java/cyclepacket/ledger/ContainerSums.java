@@ -2,6 +2,7 @@ package cyclepacket.ledger;
 
 import cyclepacket.quantity.Dose;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,9 @@ final class ContainerSums {
     private final List<Ends> ends = new ArrayList<>();
     private final List<RecordDoubt> doubts = new ArrayList<>();
     private final List<Reading> readings = new ArrayList<>();
-    private final List<Integer> proven = new ArrayList<>();
+    /** The settings in which the record proves that nothing ended. */
+    private final BitSet proven = new BitSet();
+
     private final List<Integer> unknowns = new ArrayList<>();
     private int nextReading;
 
@@ -49,7 +52,7 @@ final class ContainerSums {
 
     private void collect(int index, Draw draw) {
         if (draw.provesNoEnd()) {
-            proven.add(index);
+            proven.set(index);
         }
         if (!draw.unknown().isZero()) {
             unknowns.add(index);
@@ -102,7 +105,7 @@ final class ContainerSums {
 
     private Branches withRecord(int index, Branches before) {
         Branches forward = before.next(containers.get(index), unknowns, line);
-        List<Integer> noEnds = index == containers.size() - 1 ? provenForLast() : proven;
+        BitSet noEnds = index == containers.size() - 1 ? provenForLast() : proven;
         Branches open = forward.without(noEnds, line);
         if (nextReading == readings.size()) {
             return open.isEmpty() ? neverEnded(forward, noEnds) : open;
@@ -128,14 +131,14 @@ final class ContainerSums {
     }
 
     /** With no further container at home, a whole setting that was given proves that the last one had not ended. */
-    private List<Integer> provenForLast() {
-        List<Integer> all = new ArrayList<>();
+    private BitSet provenForLast() {
+        BitSet all = (BitSet) proven.clone();
         for (int index = 0; index < line.size(); index++) {
             Draw draw = line.draw(index);
             boolean wholeWasGiven = draw.isRecorded()
                     && draw.given().filter(draw.dialled()::equals).isPresent();
-            if (wholeWasGiven || proven.contains(index)) {
-                all.add(index);
+            if (wholeWasGiven) {
+                all.set(index);
             }
         }
         return all;
@@ -237,11 +240,11 @@ final class ContainerSums {
                 + " gives " + container.least().number().toPlainString() + " to " + container.most();
     }
 
-    private Branches neverEnded(Branches forward, List<Integer> noEnds) {
+    private Branches neverEnded(Branches forward, BitSet noEnds) {
         Ends all = forward.union();
         long beyond = all.max();
         int contradiction = -1;
-        for (int index : noEnds) {
+        for (int index = noEnds.nextSetBit(0); index >= 0; index = noEnds.nextSetBit(index + 1)) {
             if (line.start(index) <= beyond && beyond < line.endExclusive(index)) {
                 contradiction = index;
                 beyond = line.endExclusive(index);
@@ -259,9 +262,9 @@ final class ContainerSums {
     /** The containers before a reading gave what is left of its total once the later ones' possible fills are off. */
     private void tightenBack(int read) {
         Ends after = ends.get(read);
+        long unknown = unknownBefore(0, after.readAt().orElseThrow());
         for (int index = read - 1; index >= 0 && !ends.get(index).isKnown(); index--) {
             Container next = containers.get(index + 1);
-            long unknown = unknownBefore(0, ends.get(read).readAt().orElseThrow());
             long least = after.min() - next.most().milliUnits() - unknown;
             long most = after.max() - next.least().milliUnits();
             Ends narrower = ends.get(index).within(least, most);

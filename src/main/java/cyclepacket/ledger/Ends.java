@@ -2,12 +2,14 @@ package cyclepacket.ledger;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Where one container can end, given where the one before it can.
@@ -25,11 +27,7 @@ record Ends(Spans empty, TreeMap<Integer, Long> limits, OptionalInt readAt) {
 
     /** Every total at which it can end, for either cause. */
     Spans all() {
-        Spans all = empty;
-        for (long total : limits.values()) {
-            all = all.with(total, total);
-        }
-        return all;
+        return limits.isEmpty() ? empty : empty.with(limits.values());
     }
 
     long min() {
@@ -69,10 +67,15 @@ record Ends(Spans empty, TreeMap<Integer, Long> limits, OptionalInt readAt) {
     }
 
     /** Without the settings in which the record proves that nothing ended. */
-    Ends without(List<Integer> proven, Timeline line) {
+    Ends without(BitSet proven, Timeline line) {
         Spans rest = empty;
-        for (int index : proven) {
-            rest = rest.without(line.start(index), line.endExclusive(index) - 1);
+        if (!empty.isEmpty()) {
+            int last = line.endOf(empty.max());
+            for (int index = proven.nextSetBit(line.endOf(empty.min()));
+                    index >= 0 && index <= last;
+                    index = proven.nextSetBit(index + 1)) {
+                rest = rest.without(line.start(index), line.endExclusive(index) - 1);
+            }
         }
         return new Ends(rest, limits, readAt);
     }
@@ -89,11 +92,16 @@ record Ends(Spans empty, TreeMap<Integer, Long> limits, OptionalInt readAt) {
 
     /** Every way it can end in the course, in order. */
     List<Outcome> outcomes(Timeline line) {
-        List<Outcome> outcomes = new ArrayList<>();
         if (readAt.isPresent()) {
             return List.of(new Outcome(readAt.getAsInt(), false, empty));
         }
-        for (int index = 0; index < line.size(); index++) {
+        TreeSet<Integer> settings = new TreeSet<>(limits.keySet());
+        if (!empty.isEmpty()) {
+            int last = Math.min(line.endOf(empty.max()), line.size() - 1);
+            IntStream.rangeClosed(line.endOf(empty.min()), last).forEach(settings::add);
+        }
+        List<Outcome> outcomes = new ArrayList<>();
+        for (int index : settings) {
             if (limits.containsKey(index)) {
                 long total = limits.get(index);
                 outcomes.add(new Outcome(index, true, Spans.of(total, total, line.grain())));

@@ -13,7 +13,9 @@ import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseUnit;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -126,31 +128,30 @@ final class LedgerBuilder {
     }
 
     private List<LedgerDay> days(List<Ends> ends) {
-        List<LedgerDay> days = new ArrayList<>();
-        for (Evening evening : drawn.evenings()) {
-            List<DayChange> changes = new ArrayList<>();
-            for (int index = 0; index < ends.size(); index++) {
-                addChanges(evening.date(), index, ends.get(index), changes);
-            }
-            days.add(new LedgerDay(evening, changes));
+        Map<LocalDate, List<DayChange>> changes = new HashMap<>();
+        for (int index = 0; index < ends.size(); index++) {
+            addChanges(index, ends.get(index), changes);
         }
-        return days;
+        return drawn.evenings().stream()
+                .map(evening -> new LedgerDay(evening, changes.getOrDefault(evening.date(), List.of())))
+                .toList();
     }
 
-    private void addChanges(LocalDate date, int index, Ends own, List<DayChange> changes) {
-        boolean certain = own.certainEvening(line).filter(date::equals).isPresent();
+    private void addChanges(int index, Ends own, Map<LocalDate, List<DayChange>> changes) {
+        boolean certain = own.certainEvening(line).isPresent();
         for (Ends.Outcome outcome : own.outcomes(line)) {
             Draw draw = line.draw(outcome.draw());
-            if (draw.date().equals(date)) {
-                changes.add(new DayChange(
-                        containers.get(index).number(),
-                        draw.number(),
-                        outcome.draw(),
-                        certain,
-                        outcome.isLimit() ? DayChange.Cause.IN_USE_LIMIT : DayChange.Cause.EMPTY,
-                        outcome.isLimit() ? Optional.empty() : Optional.of(owed(draw, outcome.totals(), own.isKnown())),
-                        own.isKnown()));
-            }
+            changes.computeIfAbsent(draw.date(), date -> new ArrayList<>())
+                    .add(new DayChange(
+                            containers.get(index).number(),
+                            draw.number(),
+                            outcome.draw(),
+                            certain,
+                            outcome.isLimit() ? DayChange.Cause.IN_USE_LIMIT : DayChange.Cause.EMPTY,
+                            outcome.isLimit()
+                                    ? Optional.empty()
+                                    : Optional.of(owed(draw, outcome.totals(), own.isKnown())),
+                            own.isKnown()));
         }
     }
 
@@ -202,10 +203,9 @@ final class LedgerBuilder {
     }
 
     private Supplier<Optional<LocalDate>> openings(long total) {
-        return () -> line.draws().stream()
-                .filter(draw -> draw.after().milliUnits() > total)
-                .map(Draw::date)
-                .findFirst();
+        return () -> Optional.of(line.endOf(total))
+                .filter(setting -> setting < line.size())
+                .map(setting -> line.draw(setting).date());
     }
 
     /** The numbers read for one container: readings go to containers in order, one each. */
@@ -215,9 +215,12 @@ final class LedgerBuilder {
         }
         int draw = ends.get(index).readAt().orElseThrow();
         int earlierOnThisDraw = 0;
-        for (int other = 0; other < index; other++) {
+        for (int other = index - 1; other >= 0; other--) {
             Ends before = ends.get(other);
-            earlierOnThisDraw += before.isKnown() && before.readAt().orElseThrow() == draw ? 1 : 0;
+            if (before.isKnown() && before.readAt().orElseThrow() < draw) {
+                break;
+            }
+            earlierOnThisDraw += before.isKnown() ? 1 : 0;
         }
         return List.of(line.draw(draw).stops().get(earlierOnThisDraw));
     }

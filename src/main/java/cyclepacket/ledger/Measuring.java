@@ -8,7 +8,10 @@ import cyclepacket.quantity.Concentration;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.Volume;
 import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Turns a dose into vials, a volume and a line on a syringe. Nothing is rounded: a dose between two lines has no
@@ -99,27 +102,33 @@ public final class Measuring {
         return Optional.of(new Measure(dose, vials, drawn, syringe.markAt(drawn), rest));
     }
 
-    /** The nearest dose below that lies on a line, if there is one. */
+    /** The largest dose below this one that can be measured, if there is one; for a dose that does not fit, the most that does. */
     public Optional<Dose> nearestBelow(Dose dose) {
-        return near(dose, -1);
+        return measurable().filter(dose::isMoreThan).max(Comparator.naturalOrder());
     }
 
-    /** The nearest dose above that lies on a line and fits, if there is one. */
+    /** The smallest dose above this one that can be measured, if there is one. */
     public Optional<Dose> nearestAbove(Dose dose) {
-        return near(dose, 1);
+        return measurable().filter(other -> other.isMoreThan(dose)).min(Comparator.naturalOrder());
     }
 
-    /** Lines whose dose has more than three decimals are passed over. */
-    private Optional<Dose> near(Dose dose, int direction) {
-        Concentration strength = strengthFor(dose);
-        long line = strength.wholeSteps(dose, syringe.graduation()) + (direction > 0 ? 1 : 0);
-        for (; line > 0 && line <= syringe.lines(); line += direction) {
-            Volume volume = syringe.graduation().times(Math.toIntExact(line));
-            Optional<Dose> exact = strength.doseIn(volume);
-            if (exact.isPresent()) {
-                return exact;
-            }
-        }
-        return Optional.empty();
+    /**
+     * What lies on a line of the syringe, at every strength that can be mixed: another dose may need another number of
+     * vials, and then the lines mean other amounts. Lines whose dose has more than three decimals are passed over.
+     */
+    private Stream<Dose> measurable() {
+        return strengths()
+                .flatMap(strength -> IntStream.rangeClosed(1, syringe.lines())
+                        .mapToObj(line -> strength.doseIn(syringe.graduation().times(line))))
+                .flatMap(Optional::stream)
+                .filter(dose -> hitch(dose).isEmpty());
+    }
+
+    private Stream<Concentration> strengths() {
+        Dose label = medicine.sizes().get(0).label();
+        int mostVials = medicine.device().mixedVial().isPresent()
+                ? rules.vialsPerDiluent().getOrDefault(medicine.id(), 0)
+                : 1;
+        return IntStream.rangeClosed(1, mostVials).mapToObj(vials -> strengthFor(label.times(vials)));
     }
 }

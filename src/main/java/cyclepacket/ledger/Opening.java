@@ -23,8 +23,9 @@ record Opening(Spans totals, OptionalInt cut) {
     static List<Opening> all(Ends before, Optional<LocalDate> opened, Timeline line) {
         List<Opening> openings = new ArrayList<>();
         Spans totals = before.all();
-        int index = 0;
-        while (index < line.size()) {
+        int first = totals.isEmpty() ? line.size() : line.endOf(totals.min());
+        int index = first < line.size() ? line.firstOfEvening(first) : first;
+        while (index < line.size() && line.start(index) <= totals.max()) {
             int last = line.lastOfEvening(index);
             Spans here = totals.between(line.start(index), line.endExclusive(last) - 1);
             if (!here.isEmpty()) {

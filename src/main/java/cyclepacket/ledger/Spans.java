@@ -1,6 +1,7 @@
 package cyclepacket.ledger;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
@@ -43,9 +44,10 @@ record Spans(List<Span> list, long grain) {
         return list.get(list.size() - 1).most();
     }
 
-    Spans with(long least, long most) {
+    /** With each of these totals. */
+    Spans with(Collection<Long> totals) {
         List<Span> all = new ArrayList<>(list);
-        all.add(new Span(least, most));
+        totals.forEach(total -> all.add(new Span(total, total)));
         return merged(all, grain);
     }
 

@@ -4,6 +4,7 @@ import cyclepacket.plan.HouseRules.InUseDayOne;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 
 /** The settings in order, as totals in thousandths: which total falls on which setting and which evening. */
 final class Timeline {
@@ -63,6 +64,35 @@ final class Timeline {
         return draws.get(index).after().milliUnits();
     }
 
+    /** The setting on which a container runs dry whose total this is; {@link #size} when it outlasts the course. */
+    int endOf(long total) {
+        return firstWhere(index -> endExclusive(index) > total);
+    }
+
+    /** The first setting of which this is true; it must stay true from there on. */
+    private int firstWhere(IntPredicate isReached) {
+        int from = 0;
+        int untilExclusive = size();
+        while (from < untilExclusive) {
+            int middle = (from + untilExclusive) >>> 1;
+            if (isReached.test(middle)) {
+                untilExclusive = middle;
+            } else {
+                from = middle + 1;
+            }
+        }
+        return from;
+    }
+
+    /** The first setting of the evening that setting {@code index} belongs to. */
+    int firstOfEvening(int index) {
+        int first = index;
+        while (first > 0 && draws.get(first - 1).date().equals(draws.get(index).date())) {
+            first--;
+        }
+        return first;
+    }
+
     /** The last setting of the evening that setting {@code index} belongs to. */
     int lastOfEvening(int index) {
         int last = index;
@@ -87,11 +117,7 @@ final class Timeline {
             return OptionalInt.empty();
         }
         LocalDate last = lastUsable(opened);
-        for (int index = 0; index < size(); index++) {
-            if (draws.get(index).date().isAfter(last)) {
-                return OptionalInt.of(index);
-            }
-        }
-        return OptionalInt.empty();
+        int first = firstWhere(index -> draws.get(index).date().isAfter(last));
+        return first < size() ? OptionalInt.of(first) : OptionalInt.empty();
     }
 }

@@ -346,11 +346,13 @@ public final class Press implements AutoCloseable {
                 what + " " + code);
     }
 
-    /** What only the typesetter can see is still a matter of the plan's own words. */
+    /** What only the typesetter can see is still a matter of the plan's own words, or of the templates. */
     private static List<Finding> inPlan(Reckoning reckoning, List<Finding> findings) {
         Place plan = Place.at(reckoning.own().files().planFile(), "");
         return findings.stream()
-                .map(found -> new Finding(found.severity(), found.code(), plan, found.text(), found.mend()))
+                .map(found -> found.place().equals(Typesetter.TEMPLATES)
+                        ? found
+                        : new Finding(found.severity(), found.code(), plan, found.text(), found.mend()))
                 .map(found -> found.locatedBy(reckoning.intake().places()))
                 .toList();
     }

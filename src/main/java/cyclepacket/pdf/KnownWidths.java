@@ -24,9 +24,15 @@ final class KnownWidths extends PdfBoxTextRenderer {
     private static final float DELTA = 0.01f;
 
     private final Map<PDFont, float[]> widths = new IdentityHashMap<>();
+    private final LayoutLimits limits;
+
+    KnownWidths(LayoutLimits limits) {
+        this.limits = limits;
+    }
 
     @Override
     public int getWidth(FontContext context, FSFont font, String text) {
+        limits.goOn();
         PDFont first = ((PdfBoxFSFont) font).getFontDescriptions().get(0).getFont();
         float units = first == null ? Float.NaN : sum(first, TextRenderer.getEffectivePrintableString(text));
         if (Float.isNaN(units)) {

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -23,25 +24,39 @@ import org.w3c.dom.Document;
  * typesetter serves several threads at once. The same sheet gives the same bytes.
  */
 public final class Typesetter {
+    /** Where a page is at fault whatever the plan says: in the templates, which are the clinic's. */
+    public static final Place TEMPLATES = Place.at("templates", "");
+
     private final Path templates;
     private final FontShelf fonts;
     private final byte[] colourProfile;
     private final FontMeasures measures = new FontMeasures();
 
-    private Typesetter(Path templates, FontShelf fonts, byte[] colourProfile) {
+    private final Duration longest;
+
+    private Typesetter(Path templates, Duration longest, FontShelf fonts, byte[] colourProfile) {
         this.templates = templates;
+        this.longest = longest;
         this.fonts = fonts;
         this.colourProfile = colourProfile;
     }
 
     /** @param templates the folder that holds {@code fonts}, {@code colour} and every style sheet and picture */
     public static Typesetter open(Path templates) throws IOException {
+        return open(templates, LayoutLimits.LONGEST);
+    }
+
+    /** @param longest how long one document may take to lay out */
+    static Typesetter open(Path templates, Duration longest) throws IOException {
         Remarks.silenceLog();
         Path folder = templates.toRealPath();
         FontShelf fonts = FontShelf.open(folder.resolve("fonts"));
         FontMappers.set(new OwnFonts(fonts.first()));
         return new Typesetter(
-                folder, fonts, Files.readAllBytes(folder.resolve("colour").resolve("sRGB.icc")));
+                folder,
+                longest,
+                fonts,
+                Files.readAllBytes(folder.resolve("colour").resolve("sRGB.icc")));
     }
 
     /** Reads what every document needs before the first one asks for it. */
@@ -82,6 +97,7 @@ public final class Typesetter {
         private final TemplateGate gate;
         private final Remarks remarks;
         private final Place place;
+        private final LayoutLimits limits = new LayoutLimits(longest);
         private final List<Finding> findings = new ArrayList<>();
 
         Job(Sheet sheet, Place place) {
@@ -94,6 +110,10 @@ public final class Typesetter {
         }
 
         Checked<byte[]> run(Document page) throws IOException {
+            LayoutLimits.ofTree(page).ifPresent(findings::add);
+            if (hasStop()) {
+                return refused();
+            }
             findings.addAll(new PageRules(glyphs, styles, gate, place).check(page));
             findings.addAll(new DrawingText(fonts, place).outline(page));
             PageHead.prepare(page, sheet.facts());
@@ -104,7 +124,10 @@ public final class Typesetter {
         private Checked<byte[]> render(Document page) throws IOException {
             try (PDDocument document = new PDDocument();
                     PdfBoxRenderer renderer = renderer(document, page)) {
-                renderer.createPDFWithoutClosing();
+                limits.layOut(renderer).ifPresent(findings::add);
+                if (!hasStop()) {
+                    renderer.createPDFWithoutClosing();
+                }
                 if (hasStop()) {
                     return refused();
                 }
@@ -135,7 +158,7 @@ public final class Typesetter {
                     .withDiagnosticConsumer(remarks);
             loans.forEach(loan -> loan.nameIn(builder));
             PdfBoxRenderer renderer = builder.buildPdfRenderer();
-            renderer.getSharedContext().setTextRenderer(new KnownWidths());
+            renderer.getSharedContext().setTextRenderer(new KnownWidths(limits));
             loans.forEach(loan -> loan.fallBackIn(renderer.getFontResolver()));
             return renderer;
         }

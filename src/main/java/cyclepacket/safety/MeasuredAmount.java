@@ -42,6 +42,14 @@ record MeasuredAmount(OrderedAmount ordered, Measuring measuring) {
         return measuring.syringe();
     }
 
+    /** What this syringe can give at once, as the end of a sentence. */
+    String most() {
+        return measuring
+                .nearestBelow(dose())
+                .map(most -> "; this one gives at most " + most + ", and only the prescriber may divide a dose")
+                .orElse("");
+    }
+
     /** The choice to put to the prescriber: the doses on the nearest lines, and nothing else is proposed. */
     String question() {
         String near = Stream.concat(measuring.nearestBelow(dose()).stream(), measuring.nearestAbove(dose()).stream())

@@ -6,7 +6,9 @@ import cyclepacket.finding.Place;
 import cyclepacket.plan.Protocol;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -21,18 +23,29 @@ final class RowsOverlapRule extends Rule {
     @Override
     List<Finding> findings(ComputedPlan plan) {
         List<Protocol.Row> rows = plan.protocol().rows();
+        List<Map<LocalDate, DatedDose>> doses = dosesByRow(plan);
         List<Finding> found = new ArrayList<>();
         for (int later = 1; later < rows.size(); later++) {
             for (int earlier = 0; earlier < later; earlier++) {
                 if (rows.get(earlier).medicine().equals(rows.get(later).medicine())) {
-                    pair(plan, earlier, later).ifPresent(found::add);
+                    pair(plan, earlier, later, doses).ifPresent(found::add);
                 }
             }
         }
         return found;
     }
 
-    private Optional<Finding> pair(ComputedPlan plan, int earlier, int later) {
+    /** The first dose of each day, row by row: looked for in all doses, long protocols took hours. */
+    private static List<Map<LocalDate, DatedDose>> dosesByRow(ComputedPlan plan) {
+        List<Map<LocalDate, DatedDose>> byRow = new ArrayList<>();
+        plan.protocol().rows().forEach(row -> byRow.add(new LinkedHashMap<>()));
+        for (DatedDose dose : plan.course().doses()) {
+            byRow.get(dose.row()).putIfAbsent(dose.date(), dose);
+        }
+        return byRow;
+    }
+
+    private Optional<Finding> pair(ComputedPlan plan, int earlier, int later, List<Map<LocalDate, DatedDose>> doses) {
         Protocol.Row one = plan.protocol().rows().get(earlier);
         Protocol.Row other = plan.protocol().rows().get(later);
         Place place = plan.inProtocol("/rows/" + later);
@@ -44,7 +57,10 @@ final class RowsOverlapRule extends Rule {
             return Optional.of(
                     twice(place, "two rows give " + one.medicine() + " at the exact time of " + one.firstDay()));
         }
-        return firstShared(plan, earlier, later).map(doses -> finding(place, doses.get(0), doses.get(1)));
+        return doses.get(earlier).values().stream()
+                .filter(dose -> doses.get(later).containsKey(dose.date()))
+                .findFirst()
+                .map(dose -> finding(place, dose, doses.get(later).get(dose.date())));
     }
 
     /** Two parts of one trigger, some hours apart, are meant to be two. */
@@ -66,23 +82,5 @@ final class RowsOverlapRule extends Rule {
 
     private Finding twice(Place place, String text) {
         return stop(place, text, "take out the row that does not hold, after reading the order");
-    }
-
-    private static Optional<List<DatedDose>> firstShared(ComputedPlan plan, int earlier, int later) {
-        for (DatedDose one : plan.course().doses()) {
-            if (one.row() == earlier) {
-                Optional<DatedDose> other = doseOf(plan, later, one.date());
-                if (other.isPresent()) {
-                    return Optional.of(List.of(one, other.get()));
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<DatedDose> doseOf(ComputedPlan plan, int row, LocalDate date) {
-        return plan.course().doses().stream()
-                .filter(dose -> dose.row() == row && dose.date().equals(date))
-                .findFirst();
     }
 }

@@ -99,11 +99,8 @@ final class EveningTotals {
         }
         LocalDate last =
                 dayOne == InUseDayOne.FIRST_USE ? opened.plusDays(openedDays - 1L) : opened.plusDays(openedDays);
-        for (int index = 0; index < dates.length; index++) {
-            if (dates[index].isAfter(last)) {
-                return before[index];
-            }
-        }
-        return Long.MAX_VALUE;
+        // No date counts as found, so that the search ends at the first that is later.
+        int first = -Arrays.binarySearch(dates, last, (date, end) -> date.isAfter(end) ? 1 : -1) - 1;
+        return first < dates.length ? before[first] : Long.MAX_VALUE;
     }
 }

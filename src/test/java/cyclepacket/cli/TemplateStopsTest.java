@@ -76,6 +76,8 @@ class TemplateStopsTest {
                         + " template calls itself",
                 "style/packet.css \u00a6 p { background-image: url(http://127.0.0.1:9/a.png) } \u00a6 RESOURCE-REFUSED",
                 "style/chart.css \u00a6 div { background-image: url('file:///etc/hostname') } \u00a6 RESOURCE-REFUSED",
+                "style/packet.css \u00a6 #door { height: 100000in } \u00a6 templates: stop: the page fills 10",
+                "style/base.css \u00a6 @page { margin: 6in } \u00a6 LAYOUT-TROUBLE",
                 "parts/start.ftlh \u00a6 <img src='file:///etc/hostname' alt='a'/> \u00a6 RESOURCE-REFUSED",
                 "parts/days.ftlh \u00a6 <script>0</script> \u00a6 RESOURCE-REFUSED",
                 "parts/supply.ftlh \u00a6 <p>&nbsp;</p> \u00a6 XHTML-BROKEN"

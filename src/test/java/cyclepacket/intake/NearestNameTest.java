@@ -35,6 +35,15 @@ class NearestNameTest {
         assertEquals(Optional.of("S1"), NearestName.of("s1", List.of("R", "S1", "T")));
     }
 
+    /** Six letters may hold two slips: two letters may be missing or too many, and not three. */
+    @Test
+    void takesLettersThatAreMissingForSlips() {
+        assertEquals(Optional.of("parcel"), NearestName.of("parcelxy", List.of("parcel")));
+        assertEquals(Optional.of("pracelxy"), NearestName.of("pracel", List.of("pracelxy")));
+        assertEquals(Optional.empty(), NearestName.of("pracel", List.of("pracelxyz")));
+        assertEquals(Optional.empty(), NearestName.of("pracel", List.of("pra")));
+    }
+
     @Test
     void takesTheFirstInTheAlphabetOfTwoEquallyNear() {
         assertEquals(Optional.of("fsh-pem"), NearestName.of("fsh-pe", List.of("fsh-pen", "fsh-pem")));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.finding.Checked;
 import cyclepacket.finding.Finding;
 import cyclepacket.plan.ExtraPart;
 import cyclepacket.plan.Plan;
@@ -51,6 +52,27 @@ class PlanReaderTest {
         assertEquals("plans/clinic.yaml", files.clinicFile());
         assertEquals("plans/protocols/antagonist-fixed.yaml", files.protocolFile());
         assertEquals("plans/medicines/fsh-pen.yaml", files.medicineFiles().get("fsh-pen"));
+    }
+
+    /** Every row is compared with every other, so a list without an end would hold the check up for seconds. */
+    @Test
+    void takesTwoHundredRowsOfAProtocolAndNoMore() throws IOException {
+        assertEquals(List.of(), withRows(197).findings());
+        List<Finding> found = withRows(198).findings();
+        assertEquals(1, found.size());
+        assertEquals("LIST-LENGTH", found.get(0).code());
+        assertEquals("this list has more than 200 entries", found.get(0).text());
+        assertEquals("/rows", found.get(0).place().pointer());
+    }
+
+    private Checked<PlanFiles> withRows(int more) throws IOException {
+        Path protocol = folder.resolve("protocols/antagonist-fixed.yaml");
+        String row = "  - {medicine: trigger-syringe, on: T, at: exact, amount: 250}\n";
+        Files.writeString(
+                protocol,
+                Files.readString(Path.of("plans/protocols/antagonist-fixed.yaml"))
+                        .replace(row, row + row.repeat(more)));
+        return PlanReader.read(folder.resolve("patients/SM-04417.yaml")).files();
     }
 
     @Test

@@ -69,6 +69,34 @@ class MeasuringTest {
         assertEquals(Measuring.Hitch.DOES_NOT_FIT, hitch(vial, "2.505 mg"));
     }
 
+    /** The last line of 50 is 0.5 mL, and 5 mg in 1 mL make 2.5 mg of it: the most that fits, and nothing lies above. */
+    @Test
+    void namesTheMostThatFitsForADoseThatDoesNot() {
+        Measuring small = of(VialSketch.leuprolide("marks-50"));
+        assertEquals(Optional.of(Dose.parse("2.5 mg")), small.nearestBelow(Dose.parse("4 mg")));
+        assertEquals(Optional.of(Dose.parse("2.5 mg")), small.nearestBelow(Dose.parse("2.505 mg")));
+        assertEquals(Optional.of(Dose.parse("2.45 mg")), small.nearestBelow(Dose.parse("2.5 mg")));
+        assertEquals(Optional.empty(), small.nearestAbove(Dose.parse("4 mg")));
+    }
+
+    /**
+     * With a line every 0.2 mL of 1 mL, one vial of 75 gives 15, 30, 45, 60 and 75; two give 90, 120 and 150; three 180 and
+     * 225; four 240 and 300. With three vials mixed a line also stands for 135, but 135 is mixed from two, and then it lies
+     * between lines: it is no answer.
+     */
+    @Test
+    void namesOnlyNeighboursThatCanBeMeasured() {
+        Measuring coarse = of(VialSketch.coarse());
+        assertEquals(Measuring.Hitch.BETWEEN_MARKS, hitch(VialSketch.coarse(), "135 units"));
+        assertEquals(Optional.of(Dose.parse("150 units")), coarse.nearestBelow(Dose.parse("155 units")));
+        assertEquals(Optional.of(Dose.parse("180 units")), coarse.nearestAbove(Dose.parse("155 units")));
+        assertEquals(Optional.of(Dose.parse("225 units")), coarse.nearestBelow(Dose.parse("230 units")));
+        assertEquals(Optional.of(Dose.parse("240 units")), coarse.nearestAbove(Dose.parse("230 units")));
+        assertEquals(Optional.empty(), coarse.nearestAbove(Dose.parse("300 units")));
+        Measuring unruled = Measuring.of(VialSketch.coarse(), FormRules.none()).orElseThrow();
+        assertEquals(Optional.empty(), unruled.nearestBelow(Dose.parse("155 units")));
+    }
+
     @Test
     void refusesADoseBetweenTwoMarksAndNamesItsNeighbours() {
         Medicine vial = VialSketch.leuprolide("marks-100");

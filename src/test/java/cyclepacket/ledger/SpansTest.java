@@ -21,11 +21,17 @@ class SpansTest {
     @Test
     void joinsStretchesThatTouch() {
         Spans first = Spans.of(0, 10, 1);
-        assertEquals("0..20", text(first.with(11, 20)));
-        assertEquals("0..10 12..20", text(first.with(12, 20)));
-        assertEquals("0..10", text(first.with(4, 5)));
-        assertEquals("0..20", text(first.with(10, 20)));
-        assertEquals("-5..-3 0..10", text(first.with(-5, -3)));
+        assertEquals("0..20", text(first.with(Spans.of(11, 20, 1))));
+        assertEquals("0..10 12..20", text(first.with(Spans.of(12, 20, 1))));
+        assertEquals("0..10", text(first.with(Spans.of(4, 5, 1))));
+        assertEquals("0..20", text(first.with(Spans.of(10, 20, 1))));
+        assertEquals("-5..-3 0..10", text(first.with(Spans.of(-5, -3, 1))));
+    }
+
+    @Test
+    void takesInSingleTotals() {
+        assertEquals("0..11 13..13", text(Spans.of(0, 10, 1).with(List.of(13L, 4L, 11L))));
+        assertEquals("7..7", text(Spans.NONE.with(List.of(7L, 7L))));
     }
 
     /** On a pen that gives whole marks of 5, nothing lies between 10 and 15. */
@@ -61,14 +67,14 @@ class SpansTest {
 
     @Test
     void movesEveryTotalByEveryAmount() {
-        Spans two = Spans.of(0, 0, 1).with(10, 10);
+        Spans two = Spans.of(0, 0, 1).with(Spans.of(10, 10, 1));
         assertEquals("1..3 11..13", text(two.plus(1, 3)));
         assertEquals("1..20", text(two.plus(1, 10)));
     }
 
     @Test
     void knowsItsEnds() {
-        Spans two = Spans.of(20, 30, 1).with(0, 10);
+        Spans two = Spans.of(20, 30, 1).with(Spans.of(0, 10, 1));
         assertEquals(List.of(0L, 30L), List.of(two.min(), two.max()));
         assertFalse(two.isEmpty());
         assertTrue(Spans.NONE.isEmpty());

@@ -8,6 +8,7 @@ import cyclepacket.plan.HouseRules.InUseDayOne;
 import cyclepacket.quantity.Dose;
 import cyclepacket.quantity.DoseUnit;
 import java.time.LocalDate;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -55,6 +56,26 @@ class TimelineTest {
         assertEquals(380_000, line().endExclusive(3));
         assertEquals(380_000, line().total());
         assertEquals(0, new Timeline(List.of(), 0, InUseDayOne.FIRST_USE, 1).total());
+    }
+
+    /** A container that holds exactly what was drawn ends on the setting after; a lost rest belongs to the next setting. */
+    @Test
+    void findsTheSettingThatATotalRunsDryOn() {
+        assertEquals(0, line().endOf(0));
+        assertEquals(0, line().endOf(99_999));
+        assertEquals(1, line().endOf(100_000));
+        assertEquals(2, line().endOf(249_999));
+        assertEquals(3, line().endOf(250_000));
+        assertEquals(3, line().endOf(379_999));
+        assertEquals(4, line().endOf(380_000));
+        assertEquals(0, new Timeline(List.of(), 0, InUseDayOne.FIRST_USE, 1).endOf(0));
+    }
+
+    @Test
+    void beginsEachEveningWithItsFirstSetting() {
+        assertEquals(0, line().firstOfEvening(0));
+        assertEquals(0, line().firstOfEvening(1));
+        assertEquals(2, line().firstOfEvening(2));
     }
 
     @Test
@@ -160,7 +181,9 @@ class TimelineTest {
         assertEquals(149_999, all.before(2, line()).max() - 1);
         assertEquals("{3=280000}", all.within(150_001, 280_000).limits().toString());
         assertEquals("{2=150000}", all.within(150_000, 279_999).limits().toString());
-        Ends proven = all.without(List.of(1, 2), line());
+        BitSet oneAndTwo = new BitSet();
+        oneAndTwo.set(1, 3);
+        Ends proven = all.without(oneAndTwo, line());
         assertEquals(99_999, proven.empty().list().get(0).most());
         assertEquals(250_000, proven.empty().list().get(1).least());
         assertTrue(Ends.none().isEmpty());

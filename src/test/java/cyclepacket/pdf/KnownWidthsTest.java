@@ -29,7 +29,7 @@ class KnownWidthsTest {
                     .toList();
             PdfBoxTextRenderer own = new PdfBoxTextRenderer();
             own.setup(null, new SimpleBidiReorderer());
-            KnownWidths known = new KnownWidths();
+            KnownWidths known = new KnownWidths(new LayoutLimits(LayoutLimits.LONGEST));
             known.setup(null, new SimpleBidiReorderer());
             Random random = new Random(20270305);
             for (int i = 0; i < 5_000; i++) {
