@@ -103,12 +103,14 @@ public final class Typesetter {
         }
 
         private Checked<byte[]> render(Document page) throws IOException {
+            ReadingOrder order = ReadingOrder.prepare(page);
             try (PDDocument document = new PDDocument();
                     PdfBoxRenderer renderer = renderer(document, page)) {
                 renderer.createPDFWithoutClosing();
                 if (hasStop()) {
                     return refused();
                 }
+                order.apply(document);
                 new Finish(document, sheet).apply(colourProfile);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 document.save(bytes);
