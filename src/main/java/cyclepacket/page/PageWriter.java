@@ -126,6 +126,7 @@ public final class PageWriter {
                 "lang", language,
                 "say", methods.say(),
                 "word", methods.word(),
+                "described", methods.described(),
                 "steps", methods.steps(),
                 "all", methods.all(),
                 "either", methods.either());
