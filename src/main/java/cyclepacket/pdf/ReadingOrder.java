@@ -83,7 +83,34 @@ final class ReadingOrder {
             home.setKids(kids);
             stray.element().setParent(home);
         }
+        sort(root);
     }
+
+    /** What is drawn on a layer of its own is painted, and hung up, behind its neighbours. */
+    private void sort(PDStructureNode node) {
+        List<Object> kids = node.getKids();
+        List<Keyed> keyed = new ArrayList<>();
+        int last = NONE;
+        boolean isSorted = true;
+        for (Object kid : kids) {
+            int number = kid instanceof PDStructureElement element ? first(element) : NONE;
+            isSorted &= number == NONE || number >= last;
+            last = number == NONE ? last : number;
+            keyed.add(new Keyed(last, kid));
+        }
+        if (!isSorted) {
+            keyed.sort(Comparator.comparingInt(Keyed::number));
+            node.setKids(keyed.stream().map(Keyed::kid).toList());
+        }
+        for (Object kid : kids) {
+            if (kid instanceof PDStructureElement element) {
+                sort(element);
+            }
+        }
+    }
+
+    /** Something in the structure, and the number at which it is read; words go with what stands before them. */
+    private record Keyed(int number, Object kid) {}
 
     /** An element, what holds it in the structure, and the numbers of all that do. */
     private record Stray(int number, PDStructureElement element, PDStructureNode from, List<Integer> above) {}
