@@ -11,9 +11,11 @@ import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The texts of a clinic's own files in another language: each is looked up as it stands, so that an edited text is no
@@ -23,6 +25,7 @@ public final class ClinicWords {
     private final PlanFiles files;
     private final Map<String, String> texts;
     private final List<Finding> missing = new ArrayList<>();
+    private final Set<String> heard = new LinkedHashSet<>();
 
     private ClinicWords(PlanFiles files, String language) {
         this.files = files;
@@ -42,6 +45,15 @@ public final class ClinicWords {
         return Finding.sorted(words.missing);
     }
 
+    /** The texts that stay in the clinic's own language on pages of another, each once. */
+    static List<String> untranslated(PlanFiles spoken, String language) {
+        ClinicWords words = new ClinicWords(spoken, language);
+        words.spoken();
+        return words.heard.stream()
+                .filter(text -> !text.isBlank() && !words.texts.containsValue(text))
+                .toList();
+    }
+
     private PlanFiles spoken() {
         Map<String, Medicine> medicines = new LinkedHashMap<>();
         files.medicines().forEach((id, medicine) -> medicines.put(id, medicine(medicine)));
@@ -59,6 +71,7 @@ public final class ClinicWords {
 
     private String say(String text, String file, String pointer) {
         if (!texts.containsKey(text)) {
+            heard.add(text);
             missing.add(Finding.note(
                     "CLINIC-TEXT-UNTRANSLATED",
                     Place.at(file, pointer),

@@ -74,9 +74,27 @@ public final class PageWriter {
     /** The same in a language of its own, divided into pages as for longer words or not. */
     String packet(PacketFacts facts, String language, boolean translated) {
         PacketViews views = new PacketViews(facts, wording(language), translated);
-        return views.stop()
+        String page = views.stop()
                 .map(stop -> write("stop.ftlh", language, stop))
                 .orElseGet(() -> packet(views.view(), language));
+        return inItsLanguage(page, facts, language);
+    }
+
+    /** What nobody translated of the clinic's files keeps the language it was written in. */
+    private String inItsLanguage(String page, PacketFacts facts, String language) {
+        return wording(language)
+                .source()
+                .map(own -> ClinicPassages.mark(page, own, untranslated(facts, language)))
+                .orElse(page);
+    }
+
+    /** As the clinic wrote them, and hours as the page writes them. */
+    private List<String> untranslated(PacketFacts facts, String language) {
+        ClockWords clock = new ClockWords(wording(language));
+        return ClinicWords.untranslated(facts.files(), language).stream()
+                .flatMap(text -> Stream.of(text, clock.hours(text)))
+                .distinct()
+                .toList();
     }
 
     /** The patient's packet as one self-contained XHTML document, in the view's language. */
@@ -100,7 +118,7 @@ public final class PageWriter {
         Wording own = PacketViews.wording(wording(language), view.wholePens());
         return Optional.of(view)
                 .filter(cards -> !cards.cards().isEmpty())
-                .map(cards -> write("cards.ftlh", own, language, cards));
+                .map(cards -> inItsLanguage(write("cards.ftlh", own, language, cards), facts, language));
     }
 
     private String packet(PacketView view, String language) {
@@ -126,6 +144,7 @@ public final class PageWriter {
                 "lang", language,
                 "say", methods.say(),
                 "word", methods.word(),
+                "described", methods.described(),
                 "steps", methods.steps(),
                 "all", methods.all(),
                 "either", methods.either());

@@ -34,7 +34,13 @@ public record TriggerView(
     }
 
     /** A later part of the same trigger, at its own time. */
-    public record Later(DayName day, String time, List<String> notes, String alarm, List<Take> takes) {
+    public record Later(
+            DayName day,
+            String time,
+            EveningCardsView.AtTime clock,
+            List<String> notes,
+            String alarm,
+            List<Take> takes) {
         public Later {
             notes = List.copyOf(notes);
             takes = List.copyOf(takes);
@@ -44,6 +50,7 @@ public record TriggerView(
     /**
      * The called instant.
      *
+     * @param clock the same time as the hands of a clock
      * @param zone the name of the patient's clock
      * @param notes sentences on the night it falls in, and on the clinic's clock where that differs
      * @param alarms the times of two alarms
@@ -52,6 +59,7 @@ public record TriggerView(
     public record Called(
             DayName day,
             String time,
+            EveningCardsView.AtTime clock,
             String zone,
             List<String> notes,
             List<String> alarms,

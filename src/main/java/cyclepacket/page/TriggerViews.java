@@ -64,6 +64,7 @@ final class TriggerViews {
         return new TriggerView.Later(
                 words.clock().day(at.toLocalDate()),
                 words.clock().time(at.toLocalTime()),
+                clock(at),
                 new InstantNotes(facts, words).of(at),
                 alarm(at.minus(FIRST_ALARM), at),
                 takesAfter(hours));
@@ -90,10 +91,15 @@ final class TriggerViews {
         return new TriggerView.Called(
                 words.clock().day(at.toLocalDate()),
                 words.clock().time(at.toLocalTime()),
+                clock(at),
                 words.clock().zone(at.getZone()),
                 new InstantNotes(facts, words).of(at),
                 List.of(alarm(at.minus(FIRST_ALARM), at), alarm(at, at)),
                 facts.course().anchors().retrieval().map(retrieval -> retrieval(retrieval, at)));
+    }
+
+    private EveningCardsView.AtTime clock(ZonedDateTime at) {
+        return EveningCardViews.at(words.clock().time(at.toLocalTime()));
     }
 
     private String alarm(ZonedDateTime rings, ZonedDateTime at) {

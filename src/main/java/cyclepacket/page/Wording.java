@@ -93,6 +93,11 @@ public final class Wording {
         return source.filter(language -> fallen.contains(key));
     }
 
+    /** The language it is made from; empty for the source itself. */
+    Optional<String> source() {
+        return source;
+    }
+
     /** Whether it is made from another language. */
     boolean isTranslated() {
         return source.isPresent();

@@ -13,8 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What a template may call to print wording: {@code say}, {@code word}, {@code steps}, {@code all} and
- * {@code either}. */
+/**
+ * What a template may call to print wording: {@code say}, {@code word}, {@code described}, {@code steps}, {@code all} and
+ * {@code either}.
+ */
 final class WordingMethods {
     /** Stands for a value's own star; private to Unicode, so no checked text holds it. */
     private static final char KEPT_STAR = '\uE000';
@@ -33,6 +35,18 @@ final class WordingMethods {
     /** One text as plain words, to be put together with others before it is escaped. */
     TemplateMethodModelEx word() {
         return placed(arguments -> wording.fill(key(arguments), gaps(arguments)));
+    }
+
+    /** What a picture shows, as the attributes of its element: the words, and their language where it is another. */
+    TemplateMethodModelEx described() {
+        return placed(arguments -> {
+            String key = key(arguments);
+            String words = HTMLOutputFormat.INSTANCE.escapePlainText(wording.fill(key, gaps(arguments)));
+            String language = wording.foreign(key)
+                    .map(other -> " lang=\"" + other + "\" xml:lang=\"" + other + "\"")
+                    .orElse("");
+            return HTMLOutputFormat.INSTANCE.fromMarkup("alt=\"" + words + "\"" + language);
+        });
     }
 
     /** Several names joined as the language joins all of them. */

@@ -31,7 +31,10 @@ final class PageHead {
         }
     }
 
-    /** One bookmark for each heading of the first three levels, nested as the headings are. */
+    /**
+     * One bookmark for each heading of the first three levels, nested as the headings are. A bookmark is read in the
+     * language of the document: an outline item has no entry for one of its own (ISO 32000-1, table 153; from memory).
+     */
     private void addBookmarks() {
         Element bookmarks = Tree.make(document, "bookmarks");
         Deque<Level> open = new ArrayDeque<>();

@@ -122,6 +122,7 @@ public final class Typesetter {
         }
 
         private Checked<byte[]> render(Document page) throws IOException {
+            ReadingOrder order = ReadingOrder.prepare(page);
             try (PDDocument document = new PDDocument();
                     PdfBoxRenderer renderer = renderer(document, page)) {
                 limits.layOut(renderer).ifPresent(findings::add);
@@ -131,6 +132,7 @@ public final class Typesetter {
                 if (hasStop()) {
                     return refused();
                 }
+                order.apply(document);
                 new Finish(document, sheet).apply(colourProfile);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 document.save(bytes);

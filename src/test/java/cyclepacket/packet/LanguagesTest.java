@@ -8,6 +8,7 @@ import cyclepacket.finding.Finding;
 import cyclepacket.finding.FindingText;
 import cyclepacket.page.WordingFolder;
 import cyclepacket.pdf.TaggedBlock;
+import cyclepacket.pdf.TaggedOrder;
 import cyclepacket.pdf.TaggedText;
 import cyclepacket.pdf.Typesetter;
 import cyclepacket.wording.TextEntry;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -198,6 +200,37 @@ class LanguagesTest {
                         .contains("fsh-pen.yaml:5:12: note: \"night pen\" stays in English on the patient's pages"),
                 found(outcome));
         assertTrue(reasons(outcome).contains("texts of the clinic's files are not in español"));
+        List<TaggedOrder.Said> named = said().stream()
+                .filter(said -> said.text().replace('\u00a0', ' ').toLowerCase(Locale.ROOT).contains("night pen"))
+                .toList();
+        assertTrue(named.size() > 8, named.toString());
+        assertEquals(
+                List.of("en"),
+                named.stream().map(TaggedOrder.Said::language).distinct().toList(),
+                "a voice reads it in its own language");
+    }
+
+    private List<TaggedOrder.Said> said() throws IOException {
+        return TaggedOrder.of(Files.readAllBytes(folder.resolve("out/SM-04417/issue-1/packet.pdf")));
+    }
+
+    /** Also where what a picture shows is told in the source's words. */
+    @Test
+    void namesTheLanguageOfAPicturesWords() throws IOException {
+        home.edit(
+                "templates/wording/en/pictures.properties",
+                text -> text.replace("Drawing of the two covers", "Drawing of both covers"));
+        home.edit(
+                "templates/wording/en/medicine.properties",
+                text -> text.replace("Drawing of a pen. The window is empty.", "Drawing of some pen. The window is empty."));
+        print("es");
+        for (TaggedOrder.Said picture : said().stream().filter(TaggedOrder.Said::isPicture).toList()) {
+            boolean isSource = picture.text().startsWith("Drawing of");
+            assertEquals(isSource ? "en" : "es", picture.language(), picture.text());
+        }
+        for (String words : List.of("both covers", "some pen")) {
+            assertTrue(said().stream().anyMatch(said -> said.isPicture() && said.text().contains(words)), words);
+        }
     }
 
     @Test

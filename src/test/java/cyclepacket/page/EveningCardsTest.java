@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.LaidOut;
 import cyclepacket.page.EveningCardsView.AtTime;
 import cyclepacket.page.EveningCardsView.Card;
 import cyclepacket.page.EveningCardsView.Shot;
 import cyclepacket.plan.Device;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -217,5 +219,31 @@ class EveningCardsTest {
     @Test
     void isNotWrittenWhereNobodyAskedForIt() {
         assertEquals(Optional.empty(), new PageWriter(DemoPlan.TEMPLATES).cards(new DemoPlan(1).facts()));
+    }
+
+    /** A large evening goes over pages; whoever holds the second one alone reads which evening it is. */
+    @Test
+    void namesTheEveningOnEveryPageOfALargeCard() throws IOException {
+        LaidOut laid = LaidOut.demo("DA-05120")
+                .with("patients/DA-05120.yaml", "text-size: standard", "text-size: large");
+        PacketFacts facts = FormPackets.facts(laid);
+        List<String> days = views(facts).cards().cards().stream()
+                .map(card -> card.day().full().replace('\u00a0', ' '))
+                .toList();
+        byte[] pdf = PacketPrintTest.print(page(facts, "en"), "en");
+        int at = 0;
+        int over = 0;
+        for (String page : TidyPages.texts(pdf)) {
+            String text = page.replace('\u00a0', ' ');
+            if (at + 1 < days.size() && text.contains(days.get(at + 1))) {
+                at++;
+            } else {
+                over++;
+            }
+            // The first page of all has the heading, "Friday 9 April" on two lines.
+            assertTrue(text.contains(days.get(at)) || over == 1, days.get(at) + ": " + text);
+        }
+        assertEquals(days.size() - 1, at, "every evening has a page");
+        assertTrue(over > 10, "pages that run over: " + over);
     }
 }

@@ -61,7 +61,7 @@ class FormSayingsTest {
                 demo("LM-06233-issue-2")
                         .with("patients/LM-06233-issue-2.yaml", "{size: 75, count: 40", "{size: 75, count: 30"),
                 "supply");
-        assertTrue(supply.contains("At home: 30 vials."), supply);
+        assertTrue(supply.contains("Check that you have: 30 vials."), supply);
         assertTrue(supply.contains("vials of 75 units"), supply);
         assertFalse(supply.contains("syringes of 75 units"), supply);
     }
@@ -80,8 +80,8 @@ class FormSayingsTest {
     @Test
     void promisesNoStockPastTheList() throws Exception {
         String supply = part(demo("FT-08440"), "supply");
-        assertTrue(supply.contains("At home: 110 tablets. This lasts for every day on your list."), supply);
-        assertTrue(supply.contains("At home: 2 vials. We tell you when it starts."), supply);
+        assertTrue(supply.contains("Check that you have: 110 tablets. This lasts for every day on your list."), supply);
+        assertTrue(supply.contains("Check that you have: 2 vials. We tell you when it starts."), supply);
         assertFalse(supply.contains("all your evenings"), supply);
     }
 

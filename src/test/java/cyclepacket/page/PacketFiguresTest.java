@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.LaidOut;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Plan;
@@ -11,7 +12,12 @@ import cyclepacket.plan.RecordLine.Given;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo's figures, each worked by hand; common practice of the trade, no published source, unless a test names one. */
 class PacketFiguresTest {
@@ -61,7 +67,7 @@ class PacketFiguresTest {
         assertTrue(page.contains("Expect a new cartridge on Monday 8 March."), page);
         assertTrue(page.contains("37.5 to 150 units"), page);
         assertTrue(page.contains("Maybe a new cartridge on Saturday 13 March or Sunday 14 March."), page);
-        assertTrue(page.contains("True only while your dose is 187.5 units."), page);
+        assertTrue(page.contains("Check first: true only while your dose is 187.5 units."), page);
         assertTrue(page.contains("87.5 units 87.5 units Saturday 13 March or Sunday 14 March"), page);
         assertTrue(page.contains("100 units 100 units Saturday 13 March 112.5 units"), page);
     }
@@ -82,7 +88,7 @@ class PacketFiguresTest {
     @Test
     void countsOnTheLongestCourseUntilTheTriggerIsCalled() throws Exception {
         String planned = part(new DemoPlan(2), "supply");
-        assertTrue(planned.contains("At home: 5 syringes. You have enough for sure until Sunday 14 March."), planned);
+        assertTrue(planned.contains("Check that you have: 5 syringes. You have enough for sure until Sunday 14 March."), planned);
         assertTrue(planned.contains("This is enough even if you need evenings until Wednesday 17 March."), planned);
         assertFalse(planned.contains("This lasts for all your evenings."), planned);
     }
@@ -134,7 +140,7 @@ class PacketFiguresTest {
         assertTrue(trigger.contains("at exactly 7:30 p.m. (19:30)"), trigger);
         assertTrue(trigger.contains("Eastern time (New York)"), trigger);
         assertTrue(trigger.contains("Set one for 7:00 p.m. (19:00) to get ready."), trigger);
-        assertTrue(trigger.contains("No follitropin on this day. Your last one is Friday 12 March."), trigger);
+        assertTrue(trigger.contains("Take no follitropin on this day. Your last one is Friday 12 March."), trigger);
         assertTrue(trigger.contains("We start at 8:30 a.m. (08:30) on Monday 15 March."), trigger);
         String door = part(new DemoPlan(3), "door");
         assertTrue(door.contains("At exactly 7:30 p.m. (19:30)") && door.contains("250 micrograms"), door);
@@ -148,7 +154,7 @@ class PacketFiguresTest {
         assertTrue(part(plan, "door").contains("One more time"), part(plan, "door"));
         assertTrue(
                 part(plan, "start")
-                        .contains("Saturday 13 March at 7:30 p.m. (19:30): it is time for the one-time syringe."),
+                        .contains("Use the one-time syringe on Saturday 13 March at 7:30 p.m. (19:30)."),
                 part(plan, "start"));
         plan.preparedOn = Optional.of(DemoPlan.march(14));
         assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));
@@ -191,7 +197,7 @@ class PacketFiguresTest {
                 "One new pen needle (30 gauge, 8 mm) for each injection.",
                 "Two alcohol swabs for each injection.",
                 "Use the spot on the list Day by day.",
-                "Keep out of the dashed ring. It is 2 inches (5 cm) around your navel.",
+                "Keep out of the dashed ring: stay at least 1 inch (2.5 cm) from your navel.",
                 "Never use the same spot two days in a row.",
                 "Pinch up a fold of skin.",
                 "Push the needle straight in",
@@ -345,10 +351,43 @@ class PacketFiguresTest {
                 assertTrue(card.indexOf(step) > at, step + " in its place: " + card);
                 at = card.indexOf(step);
             }
-            int marked = card.indexOf("Does the door page say new cartridge for tonight?");
-            int listed = card.indexOf("Is your number in the table?");
+            int marked = card.indexOf("Look at the door page. Does it say new cartridge for tonight?");
+            int listed = card.indexOf("Look in the table. Is your number there?");
             assertTrue(0 < marked && marked < listed && listed < card.indexOf("Take the used needle off"), card);
             assertTrue(card.contains("Any no? Stop. Call us before you give more."), card);
+        }
+    }
+
+    /** The door page asks once; what the card asks later is the box beside it, and leaves the first answer alone. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void asksOfTheCardWhatTheDoorPageHasABoxFor(String language) {
+        Wording wording = Wording.load(DemoPlan.TEMPLATES, language);
+        String box = wording.text("door.change.zero").replace(":", "");
+        String last = wording.text("card.finish.2");
+        assertTrue(last.contains("*" + box + "*"), last);
+        assertTrue(wording.text("card.write.zero").contains("*" + box + "*"), "the same box, no question of its own");
+        String no = wording.text("door.no.owed").replaceAll(",.*", "");
+        assertTrue(last.contains("*" + no + "*"), "the first answer stays: " + last);
+        assertTrue(wording.text("card.stop.3").contains("*" + no + "*"), wording.text("card.stop.3"));
+    }
+
+    /** One distance from the navel on every page, in both sizes and languages; the spots of the map lie outside it. */
+    @ParameterizedTest
+    @CsvSource({"en, standard", "en, large", "es, standard", "es, large"})
+    void keepsOneDistanceFromTheNavel(String language, String size) throws Exception {
+        String least = language.equals("en") ? "1 inch (2.5 cm)" : "1 pulgada (2.5 cm)";
+        Pattern lengths = Pattern.compile("\\d[\\d.]* (?:inch(?:es)?|pulgadas?)(?: \\([^)]*\\))?");
+        for (String name : List.of("SM-04417", "DA-05120")) {
+            LaidOut laid = LaidOut.demo(name)
+                    .with("patients/" + name + ".yaml", "text-size: standard", "text-size: " + size);
+            String text = plain(PageText.of(new PageWriter(DemoPlan.TEMPLATES)
+                            .packet(FormPackets.facts(laid), language, !language.equals("en")))
+                    .text());
+            // The line to check the size of the print with is 2 inches long.
+            List<String> told = lengths.matcher(text.replaceAll("\\(2 (?:inches|pulgadas)\\)", "")).results().map(MatchResult::group).toList();
+            assertTrue(told.contains(least), name + told);
+            assertEquals(List.of(), told.stream().filter(each -> !each.equals(least)).toList(), name);
         }
     }
 
@@ -358,7 +397,7 @@ class PacketFiguresTest {
         DemoPlan left = new DemoPlan(1);
         left.window = Device.Window.LEFT;
         String page = plain(PageText.of(PacketRulesTest.xhtml(left)).text());
-        String card = page.substring(page.indexOf("New-cartridge card The dial"), page.indexOf("How to use your"));
+        String card = page.substring(page.indexOf("New-cartridge card Use this card"), page.indexOf("How to use your"));
         for (String other : List.of("higher mark", "you turned the dial", "whole number is still to give")) {
             assertFalse(card.contains(other), other);
         }

@@ -138,7 +138,7 @@ class PacketRulesTest {
                 continue;
             }
             String text = PageText.text(part);
-            int lookUp = kind.contains("cartridges") ? text.indexOf("True only while") : -1;
+            int lookUp = kind.contains("cartridges") ? text.indexOf("true only while") : -1;
             String rest = lookUp < 0 ? text : text.substring(0, lookUp);
             for (String amount : AMOUNTS) {
                 assertFalse(rest.contains(amount), amount + " stands on " + kind);

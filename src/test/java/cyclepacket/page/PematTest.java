@@ -121,7 +121,7 @@ class PematTest {
             String text = text(first);
             assertEquals(1, all(first, "h1").size());
             String top = text.substring(0, Math.min(text.length(), 220));
-            assertTrue(top.matches("(?s)Start here.*What to (?:inject|take|use).*Only for .+, from .+\\..*"), top);
+            assertTrue(top.matches("(?s)Start here.*Use this packet to (?:take and )?inject at home.*Only for .+, from .+\\..*"), top);
         });
     }
 
@@ -239,14 +239,45 @@ class PematTest {
     }
 
     @Test
-    @DisplayName("PEMAT-P 15 and 26: a picture where a step is hard: whatever is injected, the plunger, the spots")
+    @DisplayName("PEMAT-P 15 and 26: a picture where a step is hard: whatever is injected, the spots, the new-cartridge card,"
+            + " the signs that need help now, the trigger")
     void drawsTheHardSteps() {
         assertEquals(List.of(), without(part -> {
             boolean isInjected =
                     part.getAttribute("id").startsWith("how-") && text(part).contains("needle");
-            boolean isHard = isInjected || part.getAttribute("id").equals("sites");
+            boolean isHard = isInjected
+                    || List.of("sites", "calls", "trigger").contains(part.getAttribute("id"))
+                    || part.getAttribute("id").matches("card(?:-\\d)?");
             return !isHard || !all(part, "svg").isEmpty();
         }));
+        for (String said : List.of(
+                "Do not turn the dial.",
+                "Put the cartridge of the next box in",
+                "Dial the number you wrote.",
+                "The plunger is in the middle.",
+                "The plunger is at the end.")) {
+            assertEquals(
+                    List.of(), without(part -> !part.getAttribute("class").contains("card-owed") || isDrawn(part, said)
+                            || text(part).startsWith("Something else? Turn to side 2. New-pen card")));
+        }
+        for (String sign : List.of("chest", "face or throat", "head", "belly")) {
+            assertEquals(List.of(), without(part -> !part.getAttribute("id").equals("calls") || isDrawn(part, sign)));
+        }
+        assertEquals(
+                List.of(),
+                without(part -> !part.getAttribute("class").contains("form-syringe")
+                        || isDrawn(part, "Push the needle straight in") && isDrawn(part, "Drop it in at once.")));
+        assertEquals(
+                List.of(),
+                without(part -> !part.getAttribute("class").matches("medicine vial.*|.* vial.*")
+                        || isDrawn(part, "into a hard box")
+                                && (isDrawn(part, "Draw back") || isDrawn(part, "Put the liquid in."))));
+    }
+
+    /** Whether a picture of the part says these words. */
+    private static boolean isDrawn(Element part, String words) {
+        return all(part, "svg").stream()
+                .anyMatch(picture -> picture.getAttribute("alt").contains(words));
     }
 
     @Test

@@ -33,7 +33,7 @@ class PicturesTest {
                 texts.add(Files.readString(file));
             }
         }
-        assertEquals(6, texts.size());
+        assertEquals(7, texts.size());
         return texts;
     }
 
@@ -75,7 +75,13 @@ class PicturesTest {
                         "sites-back",
                         "fridge",
                         "call",
-                        "emergency")),
+                        "emergency",
+                        "sign-chest",
+                        "sign-swell",
+                        "sign-head",
+                        "sign-belly",
+                        "read-name",
+                        "told")),
                 shapes().toString());
     }
 
