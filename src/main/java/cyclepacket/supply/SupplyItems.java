@@ -51,10 +51,10 @@ final class SupplyItems {
     }
 
     List<SupplyItem> all() {
-        List<SupplyItem> items = new ArrayList<>();
         if (injections == 0) {
-            return items;
+            return List.of();
         }
+        List<SupplyItem> items = new ArrayList<>();
         add(items, SupplyItem.Kind.PEN_NEEDLE, needles);
         items.addAll(vials.all(rules.boxes()));
         if (usesAlcohol()) {

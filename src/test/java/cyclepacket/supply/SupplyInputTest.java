@@ -184,5 +184,10 @@ class SupplyInputTest {
         Basket chosen = sketch.line().purchase().chosen().orElseThrow();
         assertEquals("2x100", text(chosen));
         assertEquals(0, chosen.changeEvenings());
+        // With nothing at home the first one bought is loaded before, and its own end makes the evening one.
+        sketch.plan.stock.clear();
+        Basket all = sketch.line().purchase().chosen().orElseThrow();
+        assertEquals("3x100", text(all));
+        assertEquals(1, all.changeEvenings());
     }
 }

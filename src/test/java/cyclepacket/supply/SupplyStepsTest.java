@@ -110,7 +110,9 @@ class SupplyStepsTest {
     void takesTheSmallestContainerThatHoldsEveryNeedle() {
         SupplyRules.SharpsContainer twelve = new SupplyRules.SharpsContainer("small", 12);
         SupplyRules.SharpsContainer thirteen = new SupplyRules.SharpsContainer("large", 13);
+        SupplyRules.SharpsContainer forty = new SupplyRules.SharpsContainer("huge", 40);
         assertEquals("1 large", sharps(twelve, thirteen));
+        assertEquals("1 large", sharps(twelve, thirteen, forty));
         assertEquals("2 small", sharps(twelve));
         assertEquals("3 tiny", sharps(new SupplyRules.SharpsContainer("tiny", 5)));
         assertEquals("1 ", sharps());
