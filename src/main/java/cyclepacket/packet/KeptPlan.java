@@ -17,10 +17,14 @@ final class KeptPlan {
 
     private KeptPlan() {}
 
-    /** Keeps the files of an issue; the same files are not written again. */
+    /** Keeps the files of an issue; the same files are not written again. Only for who holds the lock of the plan's folder. */
     static void keep(Path out, String plan, int issue, List<SourceFile> sources) throws IOException {
         Map<String, byte[]> files = layout(sources);
         OutFolder folder = new OutFolder(folder(out, plan, issue));
+        Path beside = folder.path().getParent();
+        if (Files.isDirectory(beside)) {
+            OutFolder.tidy(beside);
+        }
         boolean isThere = true;
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             Path path = folder.path().resolve(file.getKey());

@@ -13,8 +13,10 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** Changes a plan on the disk: whole or not at all, and only if it still holds what was read. */
 final class PlanFile {
@@ -54,7 +56,9 @@ final class PlanFile {
 
     private static void moveIntoPlace(Path real, byte[] after) throws IOException {
         // No plan by its name: a killed run may leave it, and a print run would take it for a later issue.
-        Path beside = Files.createTempFile(real.getParent(), ".changing-", ".tmp");
+        String name = ".changing-" + real.getFileName() + "-";
+        deleteLeft(real.getParent(), name);
+        Path beside = Files.createTempFile(real.getParent(), name, ".tmp");
         try {
             try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
                 ByteBuffer left = ByteBuffer.wrap(after);
@@ -68,6 +72,18 @@ final class PlanFile {
             Files.move(beside, real, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(beside);
+        }
+    }
+
+    /** What a run wrote for this plan before it was killed; whoever holds the plan's lock is alone with it. */
+    private static void deleteLeft(Path folder, String name) throws IOException {
+        List<Path> left;
+        try (Stream<Path> files = Files.list(folder)) {
+            left = files.filter(file -> file.getFileName().toString().startsWith(name))
+                    .toList();
+        }
+        for (Path file : left) {
+            Files.deleteIfExists(file);
         }
     }
 

@@ -10,10 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -28,8 +28,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FaultsTest {
     private static final int KILLS = Integer.getInteger("kills", 1);
     private static final boolean ALL = KILLS > 1;
-    /** Longer than any of the commands takes on a quiet machine, in milliseconds. */
-    private static final int LATEST_KILL = 2_500;
+    /** Longer than a command writes on a quiet machine, in milliseconds. */
+    private static final int WRITING = 60;
+
+    /** Where a command that prints puts its packet. */
+    private static final String ISSUE = "out/SM-04417/issue-3";
 
     @TempDir
     Path folder;
@@ -85,32 +88,70 @@ class FaultsTest {
         assertEquals(before, Files.readString(register));
     }
 
+    /** Each plan is as it was or as it was to become, each packet is whole or not there, and the same command mends the rest. */
     @ParameterizedTest
     @MethodSource("killed")
-    void leaveThePlanWholeWhenKilled(Chore chore) throws IOException, InterruptedException {
+    void leaveNothingHalfDoneWhenKilled(Chore chore) throws IOException, InterruptedException {
         Path whole = folder.resolve("whole");
         chore.lay(whole);
         String unchanged = Files.readString(chore.file(whole));
-        assertEquals(ExitCode.DONE, chore.here(whole).exit());
+        long longest = millisOf(chore, whole);
+        Map<String, String> files = Chore.files(whole);
+        Map<String, String> printed = Chore.files(whole.resolve(ISSUE));
         String changed = Files.readString(chore.file(whole));
-        Map<String, Integer> met = new HashMap<>();
+        Map<String, Integer> met = new TreeMap<>();
         for (int kill = 0; kill < KILLS; kill++) {
             Path own = folder.resolve("kill-" + kill);
             chore.lay(own);
+            int before = count(own);
             Process run = chore.elsewhere(own, List.of());
-            if (!run.waitFor(moments.nextInt(LATEST_KILL), TimeUnit.MILLISECONDS)) {
+            boolean isDone = kill % 2 == 0
+                    ? run.waitFor(moments.nextLong(longest), TimeUnit.MILLISECONDS)
+                    : isDoneAfterFirstSign(run, own, before);
+            if (!isDone) {
                 run.destroyForcibly().waitFor();
             }
             String now = Files.readString(chore.file(own));
+            Map<String, String> left = Chore.files(own.resolve(ISSUE));
             assertTrue(now.equals(unchanged) || now.equals(changed), "kill " + kill + " left half a plan");
-            met.merge(now.equals(changed) ? "whole change" : "no change", 1, Integer::sum);
-            if (now.equals(unchanged)) {
+            assertTrue(left.isEmpty() || left.equals(printed), "kill " + kill + " left half a packet");
+            boolean isWritten = printed.isEmpty() ? now.equals(changed) : !left.isEmpty();
+            met.merge((isDone ? "too late, " : "killed, ") + (isWritten ? "written" : "not written"), 1, Integer::sum);
+            if (!isWritten) {
                 TypedRun again = chore.here(own);
                 assertEquals(ExitCode.DONE, again.exit(), again.err());
                 assertEquals(changed, Files.readString(chore.file(own)));
+                assertEquals(printed, Chore.files(own.resolve(ISSUE)));
+                assertEquals(files.keySet(), Chore.files(own).keySet(), "kill " + kill);
             }
         }
-        Files.writeString(Path.of("target", "killed-" + chore.name() + ".txt"), KILLS + " kills: " + met + "\n");
+        Files.writeString(Path.of("target", "killed-" + chore.name() + ".txt"), KILLS + " moments: " + met + "\n");
+    }
+
+    /** Most of a run is reading: every second kill waits for the first file that appears, and then up to {@value #WRITING} ms. */
+    private boolean isDoneAfterFirstSign(Process run, Path folder, int files) throws InterruptedException {
+        while (run.isAlive() && count(folder) == files) {
+            run.waitFor(1, TimeUnit.MILLISECONDS);
+        }
+        return run.waitFor(moments.nextLong(WRITING), TimeUnit.MILLISECONDS);
+    }
+
+    private static int count(Path folder) {
+        int count = 0;
+        for (String place : List.of("plans/patients", "out", "out/SM-04417")) {
+            String[] names = folder.resolve(place).toFile().list();
+            count += names == null ? 0 : names.length;
+        }
+        return count;
+    }
+
+    /** How long the command takes when it is left alone: a kill comes before that. */
+    private static long millisOf(Chore chore, Path folder) throws IOException, InterruptedException {
+        long began = System.nanoTime();
+        Process run = chore.elsewhere(folder, List.of());
+        String told = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(ExitCode.DONE, run.waitFor(), told);
+        return TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began);
     }
 
     @Test

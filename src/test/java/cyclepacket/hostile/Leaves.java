@@ -26,7 +26,7 @@ import org.xml.sax.SAXException;
  *
  * @param elements of the page before it was laid out, with the names of their attributes, in their order
  * @param words of the page and of its attributes, the issue code left out
- * @param tags of the chart copy's PDF, how many of each
+ * @param tags of the chart copy's PDF, how many of each; spans are left out, the renderer makes one more where a line breaks
  * @param pages of the chart copy
  * @param chart the letters of the chart copy, sorted: letters of other widths break lines elsewhere
  */
@@ -112,7 +112,9 @@ record Leaves(List<String> elements, String words, Map<String, Integer> tags, in
     private static void count(PDStructureNode node, Map<String, Integer> tags) {
         for (Object child : node.getKids()) {
             if (child instanceof PDStructureElement element) {
-                tags.merge(element.getStructureType(), 1, Integer::sum);
+                if (!element.getStructureType().equals("Span")) {
+                    tags.merge(element.getStructureType(), 1, Integer::sum);
+                }
                 count(element, tags);
             }
         }

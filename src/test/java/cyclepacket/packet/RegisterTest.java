@@ -148,9 +148,16 @@ class RegisterTest {
         Files.createDirectories(aside.getParent());
         Files.move(own.resolve("SM-04417/issue-3"), aside);
         Files.createDirectories(own.resolve("SM-04417/.making-1"));
+        Path kept = own.resolve("SM-04417/inputs/issue-3");
+        Path keptAside = own.resolve("SM-04417/inputs/.replaced-1/issue-3");
+        Files.createDirectories(keptAside.getParent());
+        Files.move(kept, keptAside);
+        Files.createDirectories(own.resolve("SM-04417/inputs/.making-1"));
         press.print(THIRD, own, false, AT);
         assertTrue(Files.exists(own.resolve("SM-04417/issue-3/packet.pdf")));
         assertFalse(Files.exists(aside.getParent()) || Files.exists(own.resolve("SM-04417/.making-1")));
+        assertTrue(Files.exists(kept.resolve("patients/SM-04417-issue-3.yaml")));
+        assertFalse(Files.exists(keptAside.getParent()) || Files.exists(own.resolve("SM-04417/inputs/.making-1")));
     }
 
     @Test

@@ -55,7 +55,9 @@ class RevisingTest {
     void letsTheFirstWriterWinAndTellsTheSecond() throws IOException {
         Revising one = revising("ORD-1", "fsh-pen=200@2027-03-10");
         Revising other = revising("ORD-2", "fsh-pen=225@2027-03-10");
+        Path left = Files.createFile(plan.resolveSibling(".changing-" + plan.getFileName() + "-1.tmp"));
         one.write();
+        assertFalse(Files.exists(left), "a killed run left it");
         byte[] won = Files.readAllBytes(plan);
         assertThrows(ChangedMeanwhile.class, other::write);
         assertArrayEquals(won, Files.readAllBytes(plan));
