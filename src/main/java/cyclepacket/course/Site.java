@@ -1,7 +1,8 @@
 package cyclepacket.course;
 
 /**
- * A spot for an injection. Eight lie on the belly, each at least 5 cm from the navel and 4 cm from the next; four lie in
+ * A spot for an injection. Eight lie on the belly, each outside the ring of 2.5 cm (1 inch) around the navel that
+ * the pages name, and 4 cm from the next; four lie in
  * the upper outer quarters of the buttocks. Distances are common practice, no published source.
  */
 public enum Site {

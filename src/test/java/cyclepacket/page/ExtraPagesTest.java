@@ -54,8 +54,8 @@ class ExtraPagesTest {
             assertTrue(helper.contains(words), words + " is not in: " + helper);
         }
         String muscle = part(LaidOut.demo("FT-08440-issue-2"), "en", "helper");
-        assertTrue(muscle.contains("Muscle: use only the upper outer quarter"), muscle);
-        assertFalse(muscle.contains("Belly:") || muscle.contains("The pen stops"), muscle);
+        assertTrue(muscle.contains("Use only the upper outer quarter that the drawing shows (muscle)."), muscle);
+        assertFalse(muscle.contains("(belly)") || muscle.contains("The pen stops"), muscle);
     }
 
     @Test

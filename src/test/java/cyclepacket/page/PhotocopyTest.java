@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cyclepacket.LaidOut;
 import cyclepacket.pdf.DocumentFacts;
 import cyclepacket.pdf.Sheet;
 import cyclepacket.pdf.Typesetter;
@@ -28,6 +29,9 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The pages that carry amounts, after a bad photocopy: black or white at 150 dots per inch, read by a machine that has
@@ -35,8 +39,9 @@ import org.junit.jupiter.api.Test;
  */
 class PhotocopyTest {
     private static final int DPI = 150;
+    private static final String OTHERS = "TIME";
     private static final Path FOLDER = Path.of("target/photocopy");
-    private static final Pattern AMOUNT = Pattern.compile("[0-9][0-9.,]* ?(?:units|mg|micrograms)");
+    private static final Pattern AMOUNT = Pattern.compile("[0-9][0-9.,]* ?(?:units|unidades|mg|micrograms|microgramos)");
 
     /** The project's own check sets it, so that a missing reader is a failure there. */
     private static final String REQUIRED = "CYCLEPACKET_OCR_REQUIRED";
@@ -59,9 +64,9 @@ class PhotocopyTest {
         List<String> pages = TidyPages.texts(pdf);
         for (String words : List.of(
                 "WH, issue 3",
-                "True only while your dose is",
-                "The window does not show 0. Its number",
-                "Your trigger: one injection, exact time The trigger")) {
+                "true only while your dose is",
+                "when the window does not show 0. Its number",
+                "Your trigger: one injection, exact time Follow")) {
             int index = pages.indexOf(pages.stream()
                     .filter(page -> page.contains(words))
                     .findFirst()
@@ -70,6 +75,29 @@ class PhotocopyTest {
             assertNotEquals(List.of(), printed, words);
             assertEquals(printed, amounts(read(photocopy(pdf, index))), words);
         }
+    }
+
+    /** Every page that carries an amount, in Spanish and in large print; twelve pages take {@value #OTHERS}. */
+    @ParameterizedTest
+    @CsvSource({"es, standard", "en, large", "es, large"})
+    @EnabledIfSystemProperty(named = "photocopy", matches = "all", disabledReason = "takes " + OTHERS)
+    void readsEveryAmountInTheOtherPrints(String language, String size) throws Exception {
+        LaidOut laid = LaidOut.demo("SM-04417-issue-3")
+                .with("patients/SM-04417-issue-3.yaml", "text-size: standard", "text-size: " + size);
+        byte[] pdf = PacketPrintTest.print(
+                new PageWriter(DemoPlan.TEMPLATES)
+                        .packet(FormPackets.facts(laid), language, !language.equals("en")),
+                language);
+        List<String> pages = TidyPages.texts(pdf);
+        int read = 0;
+        for (int index = 0; index < pages.size(); index++) {
+            List<String> printed = amounts(pages.get(index));
+            if (!printed.isEmpty()) {
+                read++;
+                assertEquals(printed, amounts(read(photocopy(pdf, index))), language + " " + size + ", page " + (index + 1));
+            }
+        }
+        assertTrue(read > 4, "pages with amounts: " + read);
     }
 
     @Test
