@@ -129,6 +129,17 @@ class LauncherTest {
                 started.output.toString());
     }
 
+    /** Seen with OpenJDK 17.0.15: a fault of its own over one list of classes, at every try. */
+    @Test
+    void makesItsArchiveTheShortWayWhenJavaBreaksDownOverTheLong() throws IOException, InterruptedException {
+        script(
+                java.resolve("bin/java"),
+                "for word in \"$@\"; do case $word in -Xshare:dump) exit 134 ;;"
+                        + " -XX:ArchiveClassesAtExit=*) echo made >\"${word#*=}\"; exit 0 ;; esac; done; exit 7");
+        assertEquals(7, run("demo").exitCode);
+        assertEquals("made\n", Files.readString(project.resolve("target/launcher/archive.jsa")));
+    }
+
     @Test
     void startsThroughALink() throws IOException, InterruptedException {
         Path link = PLACE.resolve("elsewhere/link");
