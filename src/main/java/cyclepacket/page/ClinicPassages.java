@@ -23,7 +23,9 @@ final class ClinicPassages {
         this.language = language;
         this.texts = Pattern.compile("(?<![\\p{L}\\p{N}])(?:"
                 + texts.stream()
-                        .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                        .sorted(Comparator.comparingInt(String::length)
+                                .reversed()
+                                .thenComparing(Comparator.naturalOrder()))
                         .map(ClinicPassages::pattern)
                         .collect(Collectors.joining("|"))
                 + ")(?![\\p{L}\\p{N}])");

@@ -77,7 +77,8 @@ final class ReadingOrder {
         strays.forEach(stray -> stray.from().setKids(kids(stray.from(), stray.element())));
         strays.sort(Comparator.comparingInt(Stray::number));
         for (Stray stray : strays) {
-            PDStructureNode home = home(stray.number()).<PDStructureNode>map(placed::get).orElse(stray.from());
+            PDStructureNode home =
+                    home(stray.number()).<PDStructureNode>map(placed::get).orElse(stray.from());
             List<Object> kids = home.getKids();
             kids.add(indexOfLater(kids, stray.number()), stray.element());
             home.setKids(kids);
@@ -158,8 +159,7 @@ final class ReadingOrder {
 
     private static List<Object> kids(PDStructureNode node, PDStructureElement without) {
         List<Object> kids = node.getKids();
-        kids.removeIf(kid ->
-                kid instanceof PDStructureElement other && other.getCOSObject() == without.getCOSObject());
+        kids.removeIf(kid -> kid instanceof PDStructureElement other && other.getCOSObject() == without.getCOSObject());
         return kids;
     }
 

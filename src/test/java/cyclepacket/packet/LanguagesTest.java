@@ -201,7 +201,10 @@ class LanguagesTest {
                 found(outcome));
         assertTrue(reasons(outcome).contains("texts of the clinic's files are not in español"));
         List<TaggedOrder.Said> named = said().stream()
-                .filter(said -> said.text().replace('\u00a0', ' ').toLowerCase(Locale.ROOT).contains("night pen"))
+                .filter(said -> said.text()
+                        .replace('\u00a0', ' ')
+                        .toLowerCase(Locale.ROOT)
+                        .contains("night pen"))
                 .toList();
         assertTrue(named.size() > 8, named.toString());
         assertEquals(
@@ -222,14 +225,19 @@ class LanguagesTest {
                 text -> text.replace("Drawing of the two covers", "Drawing of both covers"));
         home.edit(
                 "templates/wording/en/medicine.properties",
-                text -> text.replace("Drawing of a pen. The window is empty.", "Drawing of some pen. The window is empty."));
+                text -> text.replace(
+                        "Drawing of a pen. The window is empty.", "Drawing of some pen. The window is empty."));
         print("es");
-        for (TaggedOrder.Said picture : said().stream().filter(TaggedOrder.Said::isPicture).toList()) {
+        for (TaggedOrder.Said picture :
+                said().stream().filter(TaggedOrder.Said::isPicture).toList()) {
             boolean isSource = picture.text().startsWith("Drawing of");
             assertEquals(isSource ? "en" : "es", picture.language(), picture.text());
         }
         for (String words : List.of("both covers", "some pen")) {
-            assertTrue(said().stream().anyMatch(said -> said.isPicture() && said.text().contains(words)), words);
+            assertTrue(
+                    said().stream()
+                            .anyMatch(said -> said.isPicture() && said.text().contains(words)),
+                    words);
         }
     }
 

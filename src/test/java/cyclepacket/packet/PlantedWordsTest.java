@@ -34,7 +34,12 @@ class PlantedWordsTest {
     }
 
     private static List<Finding> planted(String language, String lines) throws IOException {
-        Files.writeString(home.path().resolve("plans/clinic.yaml"), clinic + "own-lines:\n" + lines);
+        // A line of the clinic's own that nobody translated is a passage in the clinic's language.
+        String spoken = lines.strip().replaceAll("(?m)^ *[a-z]+: (\"[^\"]*\")$", "    - {text: $1, says: $1}");
+        Files.writeString(
+                home.path().resolve("plans/clinic.yaml"),
+                (language.equals("es") ? clinic.replaceFirst("(?m)^  es:.*\n", "$0" + spoken + "\n") : clinic)
+                        + "own-lines:\n" + lines);
         Path plan = home.plan("SM-04417", "copy", WordedHome.inLanguage(language));
         Path out = folder.resolve("out");
         Outcome outcome = home.print(plan, out);

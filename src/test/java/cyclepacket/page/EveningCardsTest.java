@@ -224,8 +224,8 @@ class EveningCardsTest {
     /** A large evening goes over pages; whoever holds the second one alone reads which evening it is. */
     @Test
     void namesTheEveningOnEveryPageOfALargeCard() throws IOException {
-        LaidOut laid = LaidOut.demo("DA-05120")
-                .with("patients/DA-05120.yaml", "text-size: standard", "text-size: large");
+        LaidOut laid =
+                LaidOut.demo("DA-05120").with("patients/DA-05120.yaml", "text-size: standard", "text-size: large");
         PacketFacts facts = FormPackets.facts(laid);
         List<String> days = views(facts).cards().cards().stream()
                 .map(card -> card.day().full().replace('\u00a0', ' '))

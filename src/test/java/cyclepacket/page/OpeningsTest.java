@@ -45,8 +45,8 @@ class OpeningsTest {
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("packets")
     void beginsEverySectionWithWhatToDo(String plan, String language) throws Exception {
-        List<Opening> openings = openings(PageText.of(
-                PrintedDemo.of(plan, language, "standard", "letter").xhtml()));
+        List<Opening> openings = openings(
+                PageText.of(PrintedDemo.of(plan, language, "standard", "letter").xhtml()));
         assertTrue(openings.size() > 40, "sections: " + openings.size());
         assertEquals(
                 List.of(),

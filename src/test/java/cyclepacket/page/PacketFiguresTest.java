@@ -88,7 +88,9 @@ class PacketFiguresTest {
     @Test
     void countsOnTheLongestCourseUntilTheTriggerIsCalled() throws Exception {
         String planned = part(new DemoPlan(2), "supply");
-        assertTrue(planned.contains("Check that you have: 5 syringes. You have enough for sure until Sunday 14 March."), planned);
+        assertTrue(
+                planned.contains("Check that you have: 5 syringes. You have enough for sure until Sunday 14 March."),
+                planned);
         assertTrue(planned.contains("This is enough even if you need evenings until Wednesday 17 March."), planned);
         assertFalse(planned.contains("This lasts for all your evenings."), planned);
     }
@@ -153,8 +155,7 @@ class PacketFiguresTest {
         assertEquals(List.of(), plan.view().door().rows());
         assertTrue(part(plan, "door").contains("One more time"), part(plan, "door"));
         assertTrue(
-                part(plan, "start")
-                        .contains("Use the one-time syringe on Saturday 13 March at 7:30 p.m. (19:30)."),
+                part(plan, "start").contains("Use the one-time syringe on Saturday 13 March at 7:30 p.m. (19:30)."),
                 part(plan, "start"));
         plan.preparedOn = Optional.of(DemoPlan.march(14));
         assertTrue(part(plan, "door").contains("You have no evening ahead in this packet."), part(plan, "door"));
@@ -379,15 +380,19 @@ class PacketFiguresTest {
         String least = language.equals("en") ? "1 inch (2.5 cm)" : "1 pulgada (2.5 cm)";
         Pattern lengths = Pattern.compile("\\d[\\d.]* (?:inch(?:es)?|pulgadas?)(?: \\([^)]*\\))?");
         for (String name : List.of("SM-04417", "DA-05120")) {
-            LaidOut laid = LaidOut.demo(name)
-                    .with("patients/" + name + ".yaml", "text-size: standard", "text-size: " + size);
+            LaidOut laid =
+                    LaidOut.demo(name).with("patients/" + name + ".yaml", "text-size: standard", "text-size: " + size);
             String text = plain(PageText.of(new PageWriter(DemoPlan.TEMPLATES)
                             .packet(FormPackets.facts(laid), language, !language.equals("en")))
                     .text());
             // The line to check the size of the print with is 2 inches long.
-            List<String> told = lengths.matcher(text.replaceAll("\\(2 (?:inches|pulgadas)\\)", "")).results().map(MatchResult::group).toList();
+            List<String> told = lengths.matcher(text.replaceAll("\\(2 (?:inches|pulgadas)\\)", ""))
+                    .results()
+                    .map(MatchResult::group)
+                    .toList();
             assertTrue(told.contains(least), name + told);
-            assertEquals(List.of(), told.stream().filter(each -> !each.equals(least)).toList(), name);
+            assertEquals(
+                    List.of(), told.stream().filter(each -> !each.equals(least)).toList(), name);
         }
     }
 

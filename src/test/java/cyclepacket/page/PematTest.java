@@ -121,7 +121,10 @@ class PematTest {
             String text = text(first);
             assertEquals(1, all(first, "h1").size());
             String top = text.substring(0, Math.min(text.length(), 220));
-            assertTrue(top.matches("(?s)Start here.*Use this packet to (?:take and )?inject at home.*Only for .+, from .+\\..*"), top);
+            assertTrue(
+                    top.matches(
+                            "(?s)Start here.*Use this packet to (?:take and )?inject at home.*Only for .+, from .+\\..*"),
+                    top);
         });
     }
 
@@ -239,8 +242,9 @@ class PematTest {
     }
 
     @Test
-    @DisplayName("PEMAT-P 15 and 26: a picture where a step is hard: whatever is injected, the spots, the new-cartridge card,"
-            + " the signs that need help now, the trigger")
+    @DisplayName(
+            "PEMAT-P 15 and 26: a picture where a step is hard: whatever is injected, the spots, the new-cartridge card,"
+                    + " the signs that need help now, the trigger")
     void drawsTheHardSteps() {
         assertEquals(List.of(), without(part -> {
             boolean isInjected =
@@ -257,7 +261,9 @@ class PematTest {
                 "The plunger is in the middle.",
                 "The plunger is at the end.")) {
             assertEquals(
-                    List.of(), without(part -> !part.getAttribute("class").contains("card-owed") || isDrawn(part, said)
+                    List.of(),
+                    without(part -> !part.getAttribute("class").contains("card-owed")
+                            || isDrawn(part, said)
                             || text(part).startsWith("Something else? Turn to side 2. New-pen card")));
         }
         for (String sign : List.of("chest", "face or throat", "head", "belly")) {

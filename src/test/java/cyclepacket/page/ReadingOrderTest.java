@@ -54,7 +54,10 @@ class ReadingOrderTest {
         for (int at = 0; at < said.size(); at++) {
             if (said.get(at).isPicture() && said.get(at).text().contains("The plunger is ")) {
                 boolean isAtEnd = said.get(at).text().contains("is at the end");
-                assertEquals(isAtEnd ? "Yes: at the end" : "No: not at the end", said.get(at - 1).text().strip(), plan);
+                assertEquals(
+                        isAtEnd ? "Yes: at the end" : "No: not at the end",
+                        said.get(at - 1).text().strip(),
+                        plan);
             }
         }
     }
@@ -92,7 +95,8 @@ class ReadingOrderTest {
                 return;
             }
         }
-        if (node.getNodeType() == Node.TEXT_NODE && !letters(node.getNodeValue()).isEmpty()) {
+        if (node.getNodeType() == Node.TEXT_NODE
+                && !letters(node.getNodeValue()).isEmpty()) {
             written.add(letters(node.getNodeValue()));
         }
         for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {

@@ -58,8 +58,9 @@ class LanguageTagsTest {
     /** What a picture shows is read aloud too. */
     @Test
     void tagsWhatAPictureShows() throws IOException {
-        String drawing = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"20\" height=\"20\" role=\"img\" alt=\"%s\"%s>"
-                + "<path d=\"M0 0 H20\" stroke=\"#000\"/></svg>";
+        String drawing =
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"20\" height=\"20\" role=\"img\" alt=\"%s\"%s>"
+                        + "<path d=\"M0 0 H20\" stroke=\"#000\"/></svg>";
         byte[] pdf = typesetter
                 .typeset(Samples.page("<h1>Wait</h1><div>" + drawing.formatted("Dibujo de una aguja.", " lang=\"es\"")
                         + "</div><div>" + drawing.formatted("Drawing of a pen.", "") + "</div>"))
@@ -79,8 +80,8 @@ class LanguageTagsTest {
     void readsWhatFloatsInItsPlace() throws IOException {
         String beside = "style=\"float: left; width: 60pt\"";
         byte[] pdf = typesetter
-                .typeset(Samples.page("<h1>A</h1><p>b</p><div><h2 " + beside + ">C</h2><p>d</p></div><div><div " + beside
-                        + "><h2>E</h2><p " + beside + ">f</p></div><p>g</p></div><p lang=\"es\">h</p>"))
+                .typeset(Samples.page("<h1>A</h1><p>b</p><div><h2 " + beside + ">C</h2><p>d</p></div><div><div "
+                        + beside + "><h2>E</h2><p " + beside + ">f</p></div><p>g</p></div><p lang=\"es\">h</p>"))
                 .value()
                 .orElseThrow();
         List<TaggedOrder.Said> said = TaggedOrder.of(pdf);
@@ -90,7 +91,10 @@ class LanguageTagsTest {
         assertEquals("es", said.get(7).language());
         assertEquals(
                 List.of("en"),
-                said.subList(0, 7).stream().map(TaggedOrder.Said::language).distinct().toList());
+                said.subList(0, 7).stream()
+                        .map(TaggedOrder.Said::language)
+                        .distinct()
+                        .toList());
         Conformity.assertConforms(pdf);
     }
 
