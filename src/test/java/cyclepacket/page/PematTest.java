@@ -123,7 +123,7 @@ class PematTest {
             String top = text.substring(0, Math.min(text.length(), 220));
             assertTrue(
                     top.matches(
-                            "(?s)Start here.*Use this packet to (?:take and )?inject at home.*Only for .+, from .+\\..*"),
+                            "(?s)Start here.*Use this packet to (?:take and )?inject at home.*Only for .+ from .+\\..*"),
                     top);
         });
     }
