@@ -73,6 +73,7 @@ final class CareViews {
         return range.allowsRefrigerator() ? "either" : "room";
     }
 
+    /** Each scale on one line: of a range cut in two, the first number reads as the limit. */
     private String range(TemperatureRange range) {
         return words.fill(
                         "temperature",
@@ -81,6 +82,7 @@ final class CareViews {
                                 "mostF", Integer.toString(range.mostFahrenheit()),
                                 "leastC", Integer.toString(range.leastCelsius()),
                                 "mostC", Integer.toString(range.mostCelsius())))
-                .replace(" °", AmountWords.NO_BREAK + "°");
+                .replace(' ', AmountWords.NO_BREAK)
+                .replace(AmountWords.NO_BREAK + "(", " (");
     }
 }

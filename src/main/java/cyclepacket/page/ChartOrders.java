@@ -119,6 +119,10 @@ final class ChartOrders {
                 ChartTable.of(words.wording(), "lengths", "medicine", "#days", "#need", "surely", "possibly", "#short");
         boolean isEmpty = true;
         for (SupplyLine line : lines) {
+            // What has no day yet, or no evening left, reaches nowhere and needs no row.
+            if (line.lengths().stream().allMatch(length -> length.needed().isZero())) {
+                continue;
+            }
             for (LengthCover length : line.lengths()) {
                 isEmpty = false;
                 Covered covered = length.covered();

@@ -3,13 +3,21 @@ package cyclepacket.page;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Keeps words that are joined by a no-break space on one line, also where the renderer would break after a full stop. */
+/** Keeps what is read as one on one line, also where the renderer would break after a full stop or a colon. */
 final class UnbrokenText {
     private static final Pattern STYLE_OR_TAG_OR_TEXT =
             Pattern.compile("<(style|title)[^>]*>.*?</\\1>|<[^>]*>|[^<]+", Pattern.DOTALL);
-    /** Words joined so, and the code of an issue, which a person compares letter by letter. */
-    private static final Pattern JOINED =
-            Pattern.compile("[^\\s\u00a0]+(?:\u00a0+[^\\s\u00a0]+)+|\\b[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{3}\\b");
+    /**
+     * Words joined by a no-break space; the code of an issue, which a person compares letter by letter; a measure as a
+     * clinic wrote it; an hour; and a day such as T-1.
+     */
+    private static final Pattern JOINED = Pattern.compile(String.join(
+            "|",
+            "[^\\s\u00a0]+(?:\u00a0+[^\\s\u00a0]+)+",
+            "\\b[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{3}\\b",
+            "[^\\s\u00a0]*\\d (?:mL|mg|mm|cm|lb|kg|°F|°C)(?![\\w\u00a0])[,.;)]*",
+            "\\b\\d{1,2}:\\d\\d\\b[,.;)]*",
+            "\\b[A-Z][A-Z0-9]{0,2}-\\d{1,2}\\b[,.;)]*"));
 
     private UnbrokenText() {}
 

@@ -77,4 +77,18 @@ class SafeConfigurationTest {
                 UnbrokenText.keepTogether("<p>Take 187.5\u00a0units now.</p>"));
         assertEquals("<p title=\"a\u00a0b\">\u00a0</p>", UnbrokenText.keepTogether("<p title=\"a\u00a0b\">\u00a0</p>"));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"(1 mL", "0.5 mL", "38 mm),", "(8 °C).", "02:00,", "T-1", "ML2-12", "T8FG-HYTD-NQE"})
+    void keepsMeasuresHoursAndDaysTogether(String whole) {
+        assertEquals(
+                "<p>so <span class=\"nowrap\">" + whole + "</span> and</p>",
+                UnbrokenText.keepTogether("<p>so " + whole + " and</p>"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1 mLs", "lot FA-2231", "1 and 2", "8:305"})
+    void leavesOtherWordsAlone(String text) {
+        assertEquals("<p>" + text + "</p>", UnbrokenText.keepTogether("<p>" + text + "</p>"));
+    }
 }
