@@ -25,10 +25,12 @@ public final class PrintedDemo {
     /**
      * One printed packet.
      *
+     * @param chart the clinic's own copy
      * @param beside its texts in two languages; empty in the source language
      * @param cards one evening a card, where the plan asks for them
      */
-    public record Packet(String name, byte[] pdf, Optional<byte[]> beside, Optional<byte[]> cards, String xhtml) {}
+    public record Packet(
+            String name, byte[] pdf, byte[] chart, Optional<byte[]> beside, Optional<byte[]> cards, String xhtml) {}
 
     /** The plans of the demo, in their order. */
     public static List<String> plans() throws IOException {
@@ -79,6 +81,7 @@ public final class PrintedDemo {
         return new Packet(
                 name,
                 Files.readAllBytes(issue.resolve("packet.pdf")),
+                Files.readAllBytes(issue.resolve("chart.pdf")),
                 ifThere(issue.resolve("beside.pdf")),
                 ifThere(issue.resolve("cards.pdf")),
                 Files.readString(issue.resolve("packet.xhtml"), StandardCharsets.UTF_8));
