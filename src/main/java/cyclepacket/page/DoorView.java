@@ -36,9 +36,14 @@ public record DoorView(
 
     /**
      * One medicine by its door name; {@code window} is {@code owed}, {@code left} or, without a pen, {@code none};
-     * {@code time} is the one that all its cells share, where the page has no time for all.
+     * {@code time} is the one that all its cells share, where the page has no time for all, and {@code times} its parts, one
+     * for each box.
      */
-    public record Column(String doorName, String window, Optional<String> time) {}
+    public record Column(String doorName, String window, Optional<String> time, List<String> times) {
+        public Column {
+            times = List.copyOf(times);
+        }
+    }
 
     /**
      * One evening.

@@ -15,7 +15,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** Makes the door page from the ledger: one row for each evening from today on. */
 final class DoorViews {
@@ -38,10 +37,7 @@ final class DoorViews {
         return new DoorView(
                 facts.sharedTime().map(words.clock()::time),
                 facts.isAroundTheDay(),
-                columns.stream()
-                        .map(medicine -> new DoorView.Column(
-                                medicine.medicine().doorName(), window(medicine), columnTime(medicine)))
-                        .toList(),
+                columns.stream().map(this::column).toList(),
                 columns.stream()
                         .filter(DoorViews::isPen)
                         .map(medicine -> AmountWords.capital(medicine.medicine().doorName()))
@@ -144,12 +140,17 @@ final class DoorViews {
     }
 
     /** Where not everything is given in the evening, each column says its own times, if all its days share them. */
-    private Optional<String> columnTime(MedicineLedger medicine) {
-        return Optional.of(facts.constantTimes(medicine.medicine()))
-                .filter(times -> facts.isAroundTheDay() && !times.isEmpty())
-                .map(times -> times.stream()
+    private DoorView.Column column(MedicineLedger medicine) {
+        List<String> times = facts.isAroundTheDay()
+                ? facts.constantTimes(medicine.medicine()).stream()
                         .map(words.clock()::time)
-                        .collect(Collectors.joining(", " + words.text("then") + " ")));
+                        .toList()
+                : List.of();
+        return new DoorView.Column(
+                medicine.medicine().doorName(),
+                window(medicine),
+                Optional.of(String.join(", " + words.text("then") + " ", times)).filter(time -> !time.isEmpty()),
+                times);
     }
 
     private List<String> marks(Medicine medicine, Evening evening) {

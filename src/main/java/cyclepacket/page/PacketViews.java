@@ -169,7 +169,9 @@ public final class PacketViews {
                 .map(born -> words.fill("born", Map.of("date", words.clock().dateAndYear(born))))
                 .or(() -> patient.number().map(number -> words.fill("number", Map.of("number", number))))
                 .ifPresent(identifiers::add);
+        // A name may begin with a hyphen, before which there is nothing.
         String initials = Arrays.stream(patient.name().trim().split("[\\s-]+"))
+                .filter(word -> !word.isEmpty())
                 .map(word -> word.substring(0, word.offsetByCodePoints(0, 1)))
                 .collect(Collectors.joining())
                 .toUpperCase(Locale.ROOT);

@@ -6,18 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.FindingText;
 import cyclepacket.finding.Severity;
+import cyclepacket.page.TidyPages;
 import cyclepacket.pdf.Conformity;
+import cyclepacket.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Demo packets in each language, size of print and paper, Spanish ones with their pages in two languages: published rules
- * for PDF, no error-prone form, grade 6 or below. Every plan once, each time another way; all of them with
+ * for PDF, no error-prone form, grade 6 or below, tidy pages. Every plan once, each time another way; all of them with
  * {@code -Dmatrix=all}. {@link PacketWordsTest} holds every plan to the same in standard print on Letter.
  */
 class PacketMatrixTest {
@@ -57,6 +60,9 @@ class PacketMatrixTest {
         String[] parts = name.split(" ");
         PrintedDemo.Packet packet = PrintedDemo.of(parts[0], parts[1], parts[2], parts[3]);
         Conformity.assertConforms(packet.pdf());
+        // The last lines of a list in large print may need a page of their own.
+        Plan.TextSize size = Plan.TextSize.valueOf(parts[2].toUpperCase(Locale.ROOT));
+        TidyPages.check(name, packet.pdf(), size, size == Plan.TextSize.LARGE ? 1.0 / 4 : 1.0 / 3);
         List<Finding> found = new ArrayList<>(CHECK.pdf(packet.pdf(), name));
         assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
         found.removeIf(finding -> finding.severity() == Severity.NOTE);

@@ -1,10 +1,12 @@
 package cyclepacket.page;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.LaidOut;
 import cyclepacket.plan.PlanFiles;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 
@@ -67,6 +70,16 @@ class DiscreetDoorTest {
                 assertFalse(seen.contains(hidden.toLowerCase(Locale.ROOT)), name + " says " + hidden + ": " + seen);
             }
         }
+    }
+
+    /** Seen in a bent file: a name that begins with a hyphen has a first word without letters. */
+    @ParameterizedTest
+    @CsvSource({"Wren Hollis, WH", "-Wren Hollis, WH", "Anne-Marie O'Neil, AMO", "-, ''"})
+    void showsTheInitialsOfAnyName(String name, String initials) throws IOException {
+        LaidOut laid = FormPackets.laidOut("SM-04417")
+                .with("patients/SM-04417.yaml", "name: Wren Hollis", "name: \"" + name + "\"");
+        PacketViews views = new PacketViews(FormPackets.facts(laid), Wording.load(DemoPlan.TEMPLATES, "en"));
+        assertEquals(initials, views.person().initials());
     }
 
     private static List<String> hidden(PlanFiles files, String language) {

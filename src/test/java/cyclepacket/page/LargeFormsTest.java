@@ -1,6 +1,7 @@
 package cyclepacket.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.LaidOut;
@@ -33,6 +34,16 @@ class LargeFormsTest {
     @MethodSource("names")
     void printsPagesThatAreFullAndClear(String name) throws IOException {
         TidyPages.check(name, large(name), Plan.TextSize.LARGE);
+    }
+
+    /** Where two boxes of one medicine lie under each other, both hours at each would read as four doses. */
+    @Test
+    void givesEachStackedBoxItsOwnHour() throws IOException {
+        String door =
+                String.join(" ", TidyPages.texts(large("FT-08440-issue-2"))).replace('\u00a0', ' ');
+        assertTrue(door.contains("tablet 8:00 a.m. (08:00) 1 and a half tablets"), door);
+        assertTrue(door.contains("tablet 8:00 p.m. (20:00) 1 and a half tablets"), door);
+        assertFalse(door.contains("(08:00), then"), door);
     }
 
     /** A stacked door, two exact times on a sheet of their own, and drawings of vials. */

@@ -17,7 +17,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** What must hold of every printed page: full enough, large enough, no text over text, nothing alone at its foot. */
-final class TidyPages {
+public final class TidyPages {
     private static final int DPI = 36;
     private static final int FOOTER_POINTS = 66;
 
@@ -33,6 +33,11 @@ final class TidyPages {
      * 2019; the 16 is common practice, no published source). No page ends in its first third.
      */
     static void check(String name, byte[] pdf, Plan.TextSize size) throws IOException {
+        check(name, pdf, size, 1.0 / 3);
+    }
+
+    /** @param least the part of a page's height that its text must reach down to */
+    public static void check(String name, byte[] pdf, Plan.TextSize size, double least) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertEquals(List.of(), PageFoot.lonelyHeads(document), name);
             assertEquals(List.of(), PageFoot.lonelyItems(document), name);
@@ -44,15 +49,15 @@ final class TidyPages {
                 float height = document.getPage(index).getMediaBox().getHeight();
                 pages.get(index).forEach(run -> checkSize(place, run, height, size));
                 double lowest = lowestMark(renderer.renderImageWithDPI(index, DPI, ImageType.GRAY));
-                assertTrue(lowest > 1.0 / 3, place + " ends at " + lowest);
+                assertTrue(lowest > least, place + " ends at " + lowest);
             }
         }
     }
 
     private static void checkSize(String place, TextRuns.Run run, float height, Plan.TextSize size) {
         boolean isRunning = run.baseline() < RUNNING_ABOVE || run.baseline() > height - RUNNING_BELOW;
-        double least = size == Plan.TextSize.STANDARD ? 12 : isRunning ? 16 : 18;
-        assertTrue(run.size() >= least - 0.01, place + ": " + run);
+        double smallest = size == Plan.TextSize.STANDARD ? 12 : isRunning ? 16 : 18;
+        assertTrue(run.size() >= smallest - 0.01, place + ": " + run);
     }
 
     /** Text of each page, in order. */

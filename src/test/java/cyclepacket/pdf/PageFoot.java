@@ -22,8 +22,8 @@ import org.apache.pdfbox.text.TextPosition;
 public final class PageFoot {
     private static final Set<String> HEADS = Set.of("H1", "H2", "H3", "H4", "THead");
 
-    /** Points by which a heading of larger type may lie lower than the text beside it. */
-    private static final double SAME_LINE = 4;
+    /** Points by which a heading of larger type, or of one more line, may lie lower than the text beside it. */
+    private static final double SAME_LINE = 12;
 
     /** Marks of headings and of heads of tables, by the dictionary of their page. */
     private final Map<COSDictionary, Set<Integer>> heads = new HashMap<>();
