@@ -16,7 +16,7 @@ import org.xml.sax.SAXException;
 /** The texts of a written packet, one by one, in the order in which they are read; a table's row is one text. */
 final class PageBlocks {
     private static final Set<String> SKIPPED =
-            Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents", "foreign");
+            Set.of("head", "foot", "door-head", "door-foot", "across-band", "contents", "foreign", "page-ref");
 
     /** Between two cells of a row; a slash beside an amount can be misread. */
     private static final String CELL = " \u00b7 ";
@@ -48,7 +48,7 @@ final class PageBlocks {
     }
 
     private void walk(Element element) {
-        if (Set.of(element.getAttribute("class").split(" ")).stream().anyMatch(SKIPPED::contains)) {
+        if (isSkipped(element)) {
             return;
         }
         String kind = kind(element.getTagName());
@@ -61,6 +61,11 @@ final class PageBlocks {
                 walk(inner);
             }
         }
+    }
+
+    /** What stands around the text, or points to a page of the packet: on other pages it says nothing. */
+    private static boolean isSkipped(Element element) {
+        return Set.of(element.getAttribute("class").split(" ")).stream().anyMatch(SKIPPED::contains);
     }
 
     private static String kind(String tag) {
@@ -87,7 +92,7 @@ final class PageBlocks {
         for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
             if (child.getNodeType() == Node.TEXT_NODE) {
                 text.append(child.getNodeValue());
-            } else if (child instanceof Element inner) {
+            } else if (child instanceof Element inner && !isSkipped(inner)) {
                 boolean isCell = Set.of("th", "td").contains(inner.getTagName());
                 boolean isApart = isCell || Set.of("p", "li", "br", "span").contains(inner.getTagName());
                 text.append(
