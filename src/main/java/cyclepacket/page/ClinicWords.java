@@ -6,6 +6,7 @@ import cyclepacket.plan.Clinic;
 import cyclepacket.plan.ClinicTexts;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Medicine;
+import cyclepacket.plan.OilVial;
 import cyclepacket.plan.Pattern;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
@@ -84,6 +85,11 @@ public final class ClinicWords {
     private Medicine medicine(Medicine own) {
         String file = files.medicineFiles().getOrDefault(own.id(), files.planFile());
         own.device().stockVial().ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
+        own.device()
+                .stockVial()
+                .filter(OilVial.class::isInstance)
+                .map(OilVial.class::cast)
+                .ifPresent(vial -> say(vial.oilName(), file, "/oil"));
         own.device().mixedVial().ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
         return new Medicine(
                 own.id(),

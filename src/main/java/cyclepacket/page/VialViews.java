@@ -54,7 +54,7 @@ final class VialViews {
                 needle(needles.gives()),
                 needles.other().map(this::needle),
                 device.stockVial().map(StockVial::strength).map(this::strength),
-                device.stockVial().flatMap(VialViews::oil),
+                device.stockVial().flatMap(VialViews::oil).map(words::slot),
                 device.stockVial().map(vial -> Integer.toString(vial.openedDays())),
                 doses(medicine, measuring),
                 diluent(device).map(volume -> picture(measuring.syringe(), volume)),
@@ -84,7 +84,7 @@ final class VialViews {
     }
 
     private static Optional<String> oil(StockVial vial) {
-        return vial instanceof OilVial oil ? Optional.of(oil.oil().replace('-', ' ')) : Optional.empty();
+        return vial instanceof OilVial oil ? Optional.of(oil.oilName()) : Optional.empty();
     }
 
     private static Optional<Volume> diluent(Device device) {

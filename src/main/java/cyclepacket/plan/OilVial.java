@@ -22,6 +22,11 @@ public record OilVial(
         OpenedDays.require(openedDays);
     }
 
+    /** The oil as it is said: {@code sesame oil} for {@code sesame-oil}. */
+    public String oilName() {
+        return oil.replace('-', ' ');
+    }
+
     @Override
     public String word() {
         return "oil-vial";
