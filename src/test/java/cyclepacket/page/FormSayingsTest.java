@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cyclepacket.LaidOut;
 import cyclepacket.course.Course;
 import cyclepacket.ledger.CycleLedger;
+import cyclepacket.packet.PrintedDemo;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.supply.SupplyPlan;
 import java.io.IOException;
@@ -149,13 +150,14 @@ class FormSayingsTest {
     @Test
     void leavesRoomForVialsAndMarkOnAnEveningThatWaits() throws Exception {
         String door = part(demo("LM-06233-issue-2"), "door-2");
-        assertTrue(door.replaceAll(" +", " ").contains("units vials, mark"), door);
+        assertTrue(door.replaceAll(" +", " ").contains("units vials: mark:"), door);
     }
 
     @Test
     void keepsRoomTemperatureOutOfTheRefrigerator() throws Exception {
         String keeping = part(demo("FT-08440"), "keeping");
-        assertTrue(keeping.contains("In a room, 68 to 77 °F (20 to 25 °C). Not in the refrigerator."), keeping);
+        assertTrue(
+                keeping.contains("At room temperature, 68 to 77 °F (20 to 25 °C). Not in the refrigerator."), keeping);
     }
 
     @Test
@@ -176,5 +178,42 @@ class FormSayingsTest {
                         "house-rules:\n  one-syringe: [[menotropin-vial, leuprolide-vial]]\n");
         assertTrue(part(shared, "how-menotropin-vial")
                 .contains("You may draw this and your small vial into one syringe."));
+    }
+
+    /** No page sends the reader to a table, a drawing or a page that this packet does not have. */
+    @Test
+    void sendsNobodyToWhatIsNotThere() throws Exception {
+        String card = text(demo("EF-07318-issue-2"));
+        assertFalse(card.contains("Look in the table"), card);
+        assertFalse(card.contains("The number is not in the table?"), card);
+        assertTrue(card.contains("The whole number is still to give. Call us with your number before you give more."));
+        assertTrue(text(demo("SM-04417")).contains("The number is not in the table?"));
+
+        String waits = part(demo("LM-06233"), "how-menotropin-vial");
+        assertTrue(waits.contains("On our call we tell you how many vials."), waits);
+        assertFalse(waits.contains("drawing") || waits.contains("picture"), waits);
+        assertTrue(part(demo("LM-06233-issue-2"), "how-menotropin-vial").contains("This drawing is not true size."));
+
+        String oil = text(demo("FT-08440"));
+        assertFalse(oil.contains("Order and spots"), oil);
+        assertTrue(oil.contains("Use the upper outer quarter, not the side of last time."), oil);
+        assertTrue(text(demo("FT-08440-issue-2")).contains("The page Order and spots shows it."));
+    }
+
+    /** A nose spray cannot be cut in half. */
+    @Test
+    void asksToCutNothingThatHasNoPieces() throws Exception {
+        assertFalse(PageText.of(WRITER.packet(FormPackets.facts("nasal-agonist")))
+                .text()
+                .contains("Do not cut"));
+    }
+
+    /** Sesame is a common allergy: its name is read in the patient's language. */
+    @Test
+    void namesTheOilInTheLanguageOfThePatient() throws Exception {
+        LaidOut plan = demo("FT-08440");
+        String spanish = PrintedDemo.of("FT-08440", "es", "standard", "letter").xhtml();
+        assertTrue(spanish.contains("Contiene aceite de sésamo (ajonjolí)."), spanish);
+        assertTrue(text(plan).contains("The oil is sesame oil."));
     }
 }

@@ -56,7 +56,7 @@ final class PageText {
         return text(all("body").get(0));
     }
 
-    /** Text with one space between blocks; no-break spaces are kept. */
+    /** Text with one space between blocks; no-break spaces are kept. What runs above the pages is no text of a part. */
     static String text(Node node) {
         StringBuilder text = new StringBuilder();
         collect(node, text);
@@ -64,6 +64,9 @@ final class PageText {
     }
 
     private static void collect(Node node, StringBuilder text) {
+        if (node instanceof Element element && element.getAttribute("class").equals("head")) {
+            return;
+        }
         boolean block = node instanceof Element element && BLOCKS.contains(element.getLocalName());
         if (block) {
             text.append(' ');
