@@ -12,6 +12,7 @@ import cyclepacket.pdf.PageFoot;
 import cyclepacket.pdf.Sheet;
 import cyclepacket.pdf.TextRuns;
 import cyclepacket.pdf.Typesetter;
+import cyclepacket.pdf.UprightRules;
 import cyclepacket.plan.Plan;
 import java.io.IOException;
 import java.util.List;
@@ -81,6 +82,22 @@ class LargeFormsTest {
             assertEquals(List.of(), TextRuns.overlaps(TextRuns.of(clear).get(0)));
             List<String> overlaps = TextRuns.overlaps(TextRuns.of(over).get(0));
             assertTrue(overlaps.contains("Read / then"), overlaps.toString());
+        }
+    }
+
+    @Test
+    void seesTextThatRunsOverARule() throws IOException {
+        String row = "<table style='table-layout: fixed; width: 200pt'><tr>"
+                + "<td style='width: %spt; white-space: nowrap; border-right: 1pt solid #000'>Wednesday 16 June</td>"
+                + "<td>Take it</td></tr></table>";
+        try (PDDocument clear = planted(row.formatted("120"));
+                PDDocument over = planted(row.formatted("60"))) {
+            assertEquals(
+                    List.of(),
+                    UprightRules.crossed(clear.getPage(0), TextRuns.of(clear).get(0)));
+            List<String> crossed =
+                    UprightRules.crossed(over.getPage(0), TextRuns.of(over).get(0));
+            assertTrue(crossed.size() == 1 && crossed.get(0).startsWith("Wednesday"), crossed.toString());
         }
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.pdf.PageFoot;
 import cyclepacket.pdf.TextRuns;
+import cyclepacket.pdf.UprightRules;
 import cyclepacket.plan.Plan;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -46,6 +47,7 @@ public final class TidyPages {
             for (int index = 0; index < pages.size(); index++) {
                 String place = name + ", page " + (index + 1);
                 assertEquals(List.of(), TextRuns.overlaps(pages.get(index)), place);
+                assertEquals(List.of(), UprightRules.crossed(document.getPage(index), pages.get(index)), place);
                 float height = document.getPage(index).getMediaBox().getHeight();
                 pages.get(index).forEach(run -> checkSize(place, run, height, size));
                 double lowest = lowestMark(renderer.renderImageWithDPI(index, DPI, ImageType.GRAY));
