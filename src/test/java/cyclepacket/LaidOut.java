@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 /** A copy of the demo's files under {@code target}, with a few words changed or a plan of its own, read as the program does. */
 public final class LaidOut {
     private static final Path DEMO = Path.of("plans");
-    private static final Path TARGET = Path.of("target/laid-out");
+    private static final Path TARGET = TestPlace.of("laid-out");
 
     private final Path folder;
     private final String plan;

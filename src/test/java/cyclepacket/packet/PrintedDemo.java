@@ -1,5 +1,6 @@
 package cyclepacket.packet;
 
+import cyclepacket.TestPlace;
 import cyclepacket.finding.FindingText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +18,7 @@ public final class PrintedDemo {
     public static final List<String> SIZES = List.of("standard", "large");
     public static final List<String> PAPERS = List.of("letter", "A4");
 
-    private static final Path FOLDER = Path.of("target/printed-demo");
+    private static final Path FOLDER = TestPlace.of("printed-demo");
     private static final Map<String, Packet> PRINTED = new TreeMap<>();
 
     private PrintedDemo() {}
