@@ -64,9 +64,6 @@ final class PageText {
     }
 
     private static void collect(Node node, StringBuilder text) {
-        if (node instanceof Element element && element.getAttribute("class").equals("head")) {
-            return;
-        }
         boolean block = node instanceof Element element && BLOCKS.contains(element.getLocalName());
         if (block) {
             text.append(' ');
@@ -75,7 +72,11 @@ final class PageText {
             text.append(node.getNodeValue());
         }
         for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
-            collect(child, text);
+            boolean runs = child instanceof Element element
+                    && element.getAttribute("class").equals("head");
+            if (!runs) {
+                collect(child, text);
+            }
         }
         if (block) {
             text.append(' ');
