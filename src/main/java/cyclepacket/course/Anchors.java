@@ -176,7 +176,7 @@ public final class Anchors {
                 return isWaiting(Anchor.S1) ? dayBeforeLatest(Anchor.S1, 0) : latestTrigger(counted.daysAfter());
             }
             if (isWaiting(counted.from())) {
-                return dayBeforeLatest(counted.from(), Math.min(0, counted.daysAfter()));
+                return dayBeforeLatest(counted.from(), counted.daysAfter());
             }
         }
         return date(mark);
@@ -191,7 +191,7 @@ public final class Anchors {
     private Optional<LocalDate> dayBeforeLatest(Anchor anchor, int daysAfter) {
         return Optional.ofNullable(protocol.anchoring().atLatest().get(anchor))
                 .flatMap(this::date)
-                .map(latest -> latest.plusDays(daysAfter - 1L));
+                .map(latest -> latest.plusDays(Math.min(-1, daysAfter)));
     }
 
     List<CourseDoubt> doubts() {

@@ -1,0 +1,96 @@
+package cyclepacket.course;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cyclepacket.LaidOut;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Amounts of the protocol's own, products in place of others, what never waits, and the order of it all. */
+class RowEdgesTest {
+    private static String revised(String line) {
+        return "overrides: []\nrevised:\n  - {issue: 2, " + line
+                + ", order: ORD-2, by: a nurse (invented), to: the patient, on: 2027-03-09, read-back: true}";
+    }
+
+    private static List<String> absent(Course course) {
+        return course.doubts().stream()
+                .filter(doubt -> doubt.kind() == CourseDoubt.Kind.DOSE_ABSENT)
+                .map(CourseDoubt::subject)
+                .toList();
+    }
+
+    /** 0.25 mg is meant for the antagonist; another product in its place from 12 March, the last evening, has no amount. */
+    @Test
+    void neverGivesAProtocolsAmountOfOneProductInAnother() throws IOException {
+        Course course = LaidOut.demo("SM-04417-issue-2")
+                .with(
+                        "patients/SM-04417-issue-2.yaml",
+                        "overrides: []",
+                        revised("what: swap, of: antagonist-syringe, from: 2027-03-12, now: trigger-syringe"))
+                .course();
+        assertEquals(2, course.dosesOf("antagonist-syringe").size());
+        assertEquals(1, course.dosesOf("trigger-syringe").size());
+        assertEquals(List.of("trigger-syringe on 2027-03-12"), absent(course));
+    }
+
+    /** The agonist's row has an amount of its own, 0.5 mg, and is halved from S1 on, 24 April. */
+    @Test
+    void halvesAnAmountOfTheProtocolToo() throws IOException {
+        Course course = LaidOut.demo("LM-06233-issue-2")
+                .with("protocols/long-agonist.yaml", "half-from: S1}", "half-from: S1, amount: 0.5}")
+                .with(
+                        "patients/LM-06233-issue-2.yaml",
+                        "  leuprolide-vial:\n    - {from: ML, amount: 0.5, order: ORD-1402}\n",
+                        "")
+                .course();
+        List<String> doses = course.dosesOf("leuprolide-vial").stream()
+                .map(dose -> dose.date() + " " + dose.amount())
+                .toList();
+        assertTrue(doses.contains("2027-04-23 0.5 mg"), doses.toString());
+        assertTrue(doses.contains("2027-04-24 0.25 mg"), doses.toString());
+    }
+
+    /** Patches stand for the tablets from 20 June on, and are stopped from the 22nd. */
+    @Test
+    void stopsARowByTheProductThatStandsForIt() throws IOException {
+        Course course = LaidOut.demo("FT-08440-issue-2")
+                .with(
+                        "patients/FT-08440-issue-2.yaml",
+                        "overrides: []",
+                        revised("what: swap, of: estradiol-tablet, from: 2027-06-20, now: estradiol-patch")
+                                + revised("what: stop, of: estradiol-patch, from: 2027-06-22")
+                                        .replace("overrides: []\nrevised:", ""))
+                .course();
+        List<String> absent = absent(course);
+        assertTrue(absent.contains("estradiol-patch on 2027-06-21"), absent.toString());
+        assertFalse(absent.contains("estradiol-patch on 2027-06-22"), absent.toString());
+    }
+
+    @Test
+    void listsDosesAndVisitsInTheOrderOfTheirInstants() throws IOException {
+        LaidOut plan = LaidOut.demo("LS-09102")
+                .with("protocols/luteal-support.yaml", "on: R+5,", "on: R+20,")
+                .with("protocols/luteal-support.yaml", "on: R+15,", "on: R+4,");
+        Course course = plan.course();
+        List<ZonedDateTime> doses = course.doses().stream().map(DatedDose::at).toList();
+        assertEquals(doses.stream().sorted(Comparator.naturalOrder()).toList(), doses);
+        assertEquals(
+                List.of("R+4", "R+20"),
+                course.visits().stream().map(DatedVisit::day).toList());
+    }
+
+    /** The transfer is on 17 May; support goes on past it whether or not anybody calls. */
+    @Test
+    void neverHoldsWhatGoesOnUntilToldToStop() throws IOException {
+        Course course = LaidOut.demo("LS-09102").course();
+        assertEquals(LocalDate.of(2027, 5, 17), course.provisionalFrom().orElseThrow());
+        assertTrue(course.doses().stream().noneMatch(DatedDose::isProvisional));
+    }
+}
