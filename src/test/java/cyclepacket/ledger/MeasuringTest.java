@@ -89,6 +89,8 @@ class MeasuringTest {
         Measuring coarse = of(VialSketch.coarse());
         assertEquals(Measuring.Hitch.BETWEEN_MARKS, hitch(VialSketch.coarse(), "135 units"));
         assertEquals(Optional.of(Dose.parse("150 units")), coarse.nearestBelow(Dose.parse("155 units")));
+        assertEquals(Optional.of(Dose.parse("120 units")), coarse.nearestBelow(Dose.parse("140 units")));
+        assertEquals(Optional.of(Dose.parse("150 units")), coarse.nearestAbove(Dose.parse("125 units")));
         assertEquals(Optional.of(Dose.parse("180 units")), coarse.nearestAbove(Dose.parse("155 units")));
         assertEquals(Optional.of(Dose.parse("225 units")), coarse.nearestBelow(Dose.parse("230 units")));
         assertEquals(Optional.of(Dose.parse("240 units")), coarse.nearestAbove(Dose.parse("230 units")));

@@ -484,6 +484,17 @@ class ReadingsTest {
         assertEquals("700 to 700", total(1));
     }
 
+    /** Loaded on the fifth evening, which was missed; the sixth is the first that comes out of it. */
+    @Test
+    void remembersWhatWasLoadedOnAnEveningThatWasMissed() {
+        ran(1, 4);
+        loads(5, 2, false);
+        sketch.happened(5, new RecordLine.Given.Missed());
+        sketch.happened(6, "175", "0");
+        assertEquals("700 to 700", total(1));
+        assertEquals(List.of(), doubts());
+    }
+
     /** The line of the injection itself says that the second one was loaded for it. */
     @Test
     void endsAContainerInTheLineThatLoadsTheNext() {
