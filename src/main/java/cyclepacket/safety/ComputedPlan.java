@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Everything a rule may look at: the files, and what was computed from them. */
 record ComputedPlan(PlanFiles files, Course course, CycleLedger ledger, SupplyPlan supply) {
@@ -83,10 +84,9 @@ record ComputedPlan(PlanFiles files, Course course, CycleLedger ledger, SupplyPl
 
     /** The last day the course can reach, an unknown trigger counted at its latest. */
     Optional<LocalDate> lastPossibleDay() {
-        Optional<LocalDate> dosed = course.lastDay();
-        Optional<LocalDate> rows = protocol().rows().stream()
-                .flatMap(row -> course.anchors().latestDate(row.lastDay()).stream())
-                .max(LocalDate::compareTo);
-        return dosed.isPresent() && rows.isPresent() && dosed.get().isAfter(rows.get()) ? dosed : rows.or(() -> dosed);
+        Stream<LocalDate> rows =
+                protocol().rows().stream().flatMap(row -> course.anchors().latestDate(row.lastDay()).stream());
+        // A part of the trigger that comes hours later may fall on the day after its row.
+        return Stream.concat(course.lastDay().stream(), rows).max(LocalDate::compareTo);
     }
 }

@@ -6,7 +6,10 @@ import cyclepacket.plan.HouseRules;
 import cyclepacket.quantity.Dose;
 import java.util.Optional;
 
-/** The doses next to one that a pen cannot give: proposed to the prescriber, never chosen. */
+/**
+ * The doses next to one that a pen cannot give: proposed to the prescriber, never chosen. Both are there for every amount
+ * above the dial's least.
+ */
 record NearestDoses(Optional<Dose> below, Optional<Dose> above, Dial dial) {
 
     static NearestDoses of(Dose amount, Dial dial, HouseRules.SplitDose rule) {
@@ -35,10 +38,7 @@ record NearestDoses(Optional<Dose> below, Optional<Dose> above, Dial dial) {
     String question() {
         boolean oneSetting = !above.orElse(dial.most()).isMoreThan(dial.most());
         String has = oneSetting ? "the dial has " : "the nearest doses of this pen are ";
-        if (below.isEmpty()) {
-            return "the smallest dose of this pen is " + above.orElseThrow() + "; ask the prescriber what to do";
-        }
-        return has + below.get().number().toPlainString() + " and "
+        return has + below.orElseThrow().number().toPlainString() + " and "
                 + above.orElseThrow().number().toPlainString() + "; ask the prescriber which one";
     }
 }

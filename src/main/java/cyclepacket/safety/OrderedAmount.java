@@ -1,6 +1,5 @@
 package cyclepacket.safety;
 
-import cyclepacket.course.DatedDose;
 import cyclepacket.finding.Place;
 import cyclepacket.plan.Device;
 import cyclepacket.plan.Dial;
@@ -11,6 +10,7 @@ import cyclepacket.quantity.Dose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One amount a day as it stands in a file, and where. */
 record OrderedAmount(Place place, Medicine medicine, Dose amount) {
@@ -39,15 +39,13 @@ record OrderedAmount(Place place, Medicine medicine, Dose amount) {
 
     /** The same, with what the course makes of it: a half has a volume and a line of its own. */
     static List<OrderedAmount> allWithHalves(ComputedPlan plan) {
-        List<OrderedAmount> all = new ArrayList<>(all(plan));
-        for (DatedDose dose : plan.course().doses()) {
-            plan.files()
-                    .medicine(dose.medicine())
-                    .map(medicine -> new OrderedAmount(plan.amountOf(dose), medicine, dose.amount()))
-                    .filter(ordered -> !all.contains(ordered))
-                    .ifPresent(all::add);
-        }
-        return all;
+        Stream<OrderedAmount> dated = plan.course().doses().stream()
+                .flatMap(dose -> plan
+                        .files()
+                        .medicine(dose.medicine())
+                        .map(medicine -> new OrderedAmount(plan.amountOf(dose), medicine, dose.amount()))
+                        .stream());
+        return Stream.concat(all(plan).stream(), dated).distinct().toList();
     }
 
     /** The dial of its pen; empty for a medicine without one. */

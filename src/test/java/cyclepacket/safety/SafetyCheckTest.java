@@ -77,6 +77,24 @@ class SafetyCheckTest {
                         .toList());
     }
 
+    /** A line that is missing has no number of its own, and a place that no file has could not be looked up. */
+    @Test
+    void putsAMissingLineAtTheWholeRecord() {
+        PlanSketch sketch =
+                new PlanSketch().size("900", "900", "900").home("900").dose(1, "150");
+        sketch.issue = 2;
+        sketch.prepared = sketch.night(2);
+        PlanFiles files = sketch.files();
+        Course course = Course.of(files);
+        CycleLedger ledger = CycleLedger.of(files, course);
+        assertEquals(
+                List.of("/record"),
+                SafetyCheck.of(files, course, ledger, SupplyPlan.of(files, ledger)).stream()
+                        .filter(finding -> finding.code().equals("RECORD-GAP"))
+                        .map(finding -> finding.place().pointer())
+                        .toList());
+    }
+
     @Test
     void namesEveryRuleByItsCode() {
         Set<String> codes = new HashSet<>();

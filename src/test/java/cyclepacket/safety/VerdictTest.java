@@ -40,6 +40,7 @@ class VerdictTest {
         assertEquals(REASON, accepted.reason());
         assertEquals(BY, accepted.by());
         assertFalse(verdict.standing().contains(accepted.finding()));
+        assertEquals(List.of(), unused(verdict));
     }
 
     @Test
@@ -75,6 +76,28 @@ class VerdictTest {
                 new Plan.Override("DAILY-HIGH", PLACE, REASON, BY)));
         assertEquals(2, verdict.open().size());
         assertEquals(List.of("/overrides/0", "/overrides/1"), unused(verdict));
+    }
+
+    /** A line that was taken over from an earlier issue stays in sight, although another line is in use. */
+    @Test
+    void tellsOfAnUnusedLineBesideAUsedOne() throws IOException {
+        String elsewhere = "/on-hand/trigger-syringe";
+        Verdict verdict = verdict(
+                List.of(new Plan.Override(CODE, PLACE, REASON, BY), new Plan.Override(CODE, elsewhere, REASON, BY)));
+        assertEquals(List.of("/overrides/1"), unused(verdict));
+    }
+
+    /** What was no stop must not be called one, or somebody looks for a stop that is not there. */
+    @Test
+    void tellsAnUnusedLineFromOneThatNamesAStop() throws IOException {
+        PlanFiles files = EditedDemo.unchanged("patients/SM-04417.yaml").files();
+        Finding stop = Finding.stop(
+                "DOSE-OFF-DIAL", Place.at(files.planFile(), "/doses/fsh-pen/0/amount"), "no setting", "ask");
+        List<Plan.Override> line = List.of(new Plan.Override(CODE, PLACE, REASON, BY));
+        Verdict verdict = Verdict.of(with(files, line), List.of(stop));
+        assertEquals(
+                "this line accepts no warning of this issue: SUPPLY-SHORT at /on-hand/fsh-pen",
+                verdict.notes().get(0).text());
     }
 
     @Test
