@@ -71,6 +71,20 @@ class EveningTotalsTest {
         assertEquals(FIRST.plusDays(3), totals().lastCovered(380_000));
     }
 
+    /** A thousandth short of the first evening's 100 is short of that evening, and an evening without a dose is not the one. */
+    @Test
+    void tellsTheFirstEveningFromOneWithoutADose() {
+        Medicine pen = new PlanSketch().size("300", "300", "300").medicine();
+        EveningTotals two =
+                new EveningTotals(pen, InUseDayOne.FIRST_USE, List.of(draw(1, 1, 0, 100), draw(2, 1, 100, 200)));
+        assertEquals(FIRST, two.firstShort(99_999));
+        assertEquals(FIRST, two.lastCovered(100_000));
+        EveningTotals held = new EveningTotals(
+                pen, InUseDayOne.FIRST_USE, List.of(draw(1, 1, 0, 100), draw(2, 1, 100, 100), draw(3, 1, 100, 200)));
+        assertEquals(FIRST, held.firstShort(99_999));
+        assertEquals(FIRST.plusDays(2), held.firstShort(100_000));
+    }
+
     /** Opened on the first evening it may be used on the second, and is left before the fourth, at 280. */
     @Test
     void reachesNoFurtherThanItsDays() {

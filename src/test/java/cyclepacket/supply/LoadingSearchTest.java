@@ -60,12 +60,24 @@ class LoadingSearchTest {
     void usesFirstWhatExpiresFirst() {
         SupplyLine line = sketch(10, "100").home("900", LATE).home("900", SOON).line();
         assertEquals(List.of("2:900", "1:900"), order(line));
+        assertEquals(
+                LoadingOrder.Gain.SOONER_EXPIRY,
+                line.betterOrder().orElseThrow().gain());
         assertTrue(sketch(10, "100")
                 .home("900", SOON)
                 .home("900", LATE)
                 .line()
                 .betterOrder()
                 .isEmpty());
+    }
+
+    /** The only cartridge, of 150 to 200, gave 200: it is empty, and there is nothing to load in another order. */
+    @Test
+    void hasNoAdviceWhereMoreIsDrawnThanIsAtHomeForSure() {
+        SupplySketch sketch = new SupplySketch();
+        sketch.plan.size("150", "150", "200").home("150").dose(1, "100");
+        sketch.plan.happened(1, "100").happened(2, "100");
+        assertTrue(sketch.line().betterOrder().isEmpty());
     }
 
     /** A part-used one goes first, although the fresh 900 alone would do. */

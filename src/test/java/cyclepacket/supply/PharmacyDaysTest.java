@@ -1,6 +1,8 @@
 package cyclepacket.supply;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.plan.Pharmacy;
 import java.time.DayOfWeek;
@@ -28,6 +30,23 @@ class PharmacyDaysTest {
         return new PharmacyDays(pharmacy, ZoneId.of("America/New_York"))
                 .lastOrder(LocalDate.parse(needed), EVENING)
                 .orElseThrow();
+    }
+
+    /** Parcels leave from Monday to Thursday: none from Friday 12 March to Sunday, one on the Monday after. */
+    @Test
+    void knowsWhetherAParcelLeavesInTime() {
+        PharmacyDays days = new PharmacyDays(
+                new Pharmacy(
+                        "the pharmacy",
+                        LocalTime.of(14, 0),
+                        Set.of(DayOfWeek.MONDAY, DayOfWeek.TUESDAY, DayOfWeek.WEDNESDAY, DayOfWeek.THURSDAY),
+                        1,
+                        0,
+                        Set.of(),
+                        Optional.empty()),
+                ZoneId.of("America/New_York"));
+        assertFalse(days.shipsWithin(LocalDate.of(2027, 3, 12), 3));
+        assertTrue(days.shipsWithin(LocalDate.of(2027, 3, 12), 4));
     }
 
     @Test

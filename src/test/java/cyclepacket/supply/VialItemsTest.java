@@ -39,6 +39,21 @@ class VialItemsTest {
                 items(LaidOut.demo("LM-06233-issue-2")));
     }
 
+    /** Before stimulation is called the powder has no day, and nothing lies ready for it. */
+    @Test
+    void countsNothingForWhatHasNoDayYet() throws IOException {
+        List<String> items = items(LaidOut.demo("LM-06233"));
+        assertTrue(items.contains("20 empty syringe 0.5 mL syringe with 50 marks"), items.toString());
+        assertTrue(items.stream().noneMatch(item -> item.contains("mixing needle")), items.toString());
+    }
+
+    /** Two parts of a trigger from a vial, whose hour nobody called, and two spares. */
+    @Test
+    void countsAPartOfTheTriggerThatHasNoDay() throws IOException {
+        List<String> items = items(LaidOut.demo("EF-07318"));
+        assertTrue(items.contains("4 empty syringe 1 mL syringe with 100 marks"), items.toString());
+    }
+
     /** Oil takes a needle to draw up and another to inject; tablets and patches take nothing. */
     @Test
     void countsTwoNeedlesForOil() throws IOException {
@@ -62,6 +77,7 @@ class VialItemsTest {
                 + "    - {from: S5, amount: 180, order: ORD-1}\n    - {from: S8, amount: 90, order: ORD-1}\n";
         List<String> items = items(LaidOut.plan("antagonist-step", "{S1: 2027-03-03}", steps));
         assertTrue(items.contains("7 mixing needle 21 G"), items.toString());
+        assertTrue(items.contains("15 empty syringe 1 mL syringe with 100 marks"), items.toString());
         assertTrue(items.contains("15 injection needle 29 G"), items.toString());
     }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cyclepacket.plan.HouseRules;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -129,6 +130,47 @@ class WorkedSupplyTest {
         assertChoice("2x900 + 1x300", "45", "188", "207");
         assertChoice("2x900", "70", "98", "108");
         assertTrue(lengths().odds().isFromClinic());
+    }
+
+    /**
+     * One evening takes 200, so 300; two and three 600, four 900, five and six 1,200, and so on to fourteen: 2,800, so
+     * 3,000. Each way stands once, the largest first.
+     */
+    @Test
+    void listsEachWayOnceAndTheLargestFirst() {
+        assertEquals(
+                List.of("3000", "2700", "2400", "2100", "1800", "1500", "1200", "900", "600", "300"),
+                lengths().all().stream()
+                        .map(choice -> choice.now().labelled().number().toPlainString())
+                        .toList());
+    }
+
+    /** Fourteen evenings at 150 are 2,100, which lie at home: no length runs short. */
+    @Test
+    void hasNothingToChooseWhereTheLongestIsCovered() {
+        SupplySketch sketch = new SupplySketch()
+                .size("900", "990")
+                .size("300", "330")
+                .atTheDoor()
+                .odds(ODDS);
+        sketch.plan.days = 14;
+        sketch.plan.dose(1, "150").home("900", "900", "300");
+        assertTrue(sketch.line().choices().isEmpty());
+    }
+
+    /** The day after the longest length, and with a trigger that has its day, no length is open any more. */
+    @Test
+    void knowsNoLengthsOnceTheyAreOver() {
+        SupplySketch sketch = new SupplySketch().size("300", "330");
+        sketch.plan.days = 14;
+        sketch.plan.dose(1, "200").home("300");
+        assertFalse(CourseOfLength.all(sketch.files()).isEmpty());
+        sketch.plan.issue = 2;
+        sketch.plan.prepared = sketch.plan.night(17);
+        assertTrue(CourseOfLength.all(sketch.files()).isEmpty());
+        sketch.plan.prepared = sketch.plan.night(2);
+        sketch.plan.retrieval = Optional.of(sketch.plan.night(12).atTime(8, 30));
+        assertTrue(CourseOfLength.all(sketch.files()).isEmpty());
     }
 
     @Test
