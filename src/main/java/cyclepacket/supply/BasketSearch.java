@@ -85,7 +85,7 @@ final class BasketSearch {
             return Optional.of(Row.EMPTY);
         }
         long largest = offers.stream().mapToLong(Offer::content).max().orElse(0);
-        if (largest == 0 || (goal - start) / largest >= MOST_CONTAINERS) {
+        if (largest == 0 || (goal - start - 1) / largest >= MOST_CONTAINERS) {
             return Optional.empty();
         }
         TreeMap<Long, Row> open = new TreeMap<>();

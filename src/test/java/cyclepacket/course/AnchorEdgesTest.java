@@ -134,6 +134,10 @@ class AnchorEdgesTest {
                 .with("protocols/frozen-medicated.yaml", "progesterone-oil, from: P,", "progesterone-oil, from: P+1,")
                 .course();
         assertEquals(List.of("P+1"), doubts(without, CourseDoubt.Kind.EXACT_WITHOUT_TRIGGER));
+        Course noMinute = LaidOut.demo("FT-08440-issue-2")
+                .with("protocols/frozen-medicated.yaml", "progesterone-oil, from: P,", "progesterone-oil, from: E1,")
+                .course();
+        assertEquals(List.of("E1"), doubts(noMinute, CourseDoubt.Kind.EXACT_WITHOUT_TRIGGER));
         assertEquals(List.of(), without.dosesOf("progesterone-oil"));
     }
 

@@ -35,7 +35,11 @@ class RowEdgesTest {
                         "overrides: []",
                         revised("what: swap, of: antagonist-syringe, from: 2027-03-12, now: trigger-syringe"))
                 .course();
-        assertEquals(2, course.dosesOf("antagonist-syringe").size());
+        assertEquals(
+                List.of("2027-03-10 0.25 mg", "2027-03-11 0.25 mg"),
+                course.dosesOf("antagonist-syringe").stream()
+                        .map(dose -> dose.date() + " " + dose.amount())
+                        .toList());
         assertEquals(1, course.dosesOf("trigger-syringe").size());
         assertEquals(List.of("trigger-syringe on 2027-03-12"), absent(course));
     }
@@ -71,6 +75,21 @@ class RowEdgesTest {
         List<String> absent = absent(course);
         assertTrue(absent.contains("estradiol-patch on 2027-06-21"), absent.toString());
         assertFalse(absent.contains("estradiol-patch on 2027-06-22"), absent.toString());
+    }
+
+    /** Two parts: 12 May, 18:00 and 13 May, 06:00. Nothing is injected from the 13th on. */
+    @Test
+    void leavesOutAPartOfTheTriggerAfterTheEnd() throws IOException {
+        LaidOut plan = LaidOut.demo("EF-07318-issue-2");
+        assertEquals(2, plan.course().dosesOf("leuprolide-trigger").size());
+        Course ended = plan.with(
+                        "patients/EF-07318-issue-2.yaml", "overrides: []", revised("what: cancel, from: 2027-05-13"))
+                .course();
+        assertEquals(
+                List.of(LocalDate.of(2027, 5, 12)),
+                ended.dosesOf("leuprolide-trigger").stream()
+                        .map(DatedDose::date)
+                        .toList());
     }
 
     @Test

@@ -86,6 +86,9 @@ class LoadingSearchTest {
         SupplySketch sketch = sketch(8, "100");
         sketch.home("900", LATE).partUsed("300", sketch.plan.start.minusDays(3), "200");
         assertEquals(List.of("2:300", "1:900"), order(sketch.line()));
+        assertEquals(
+                LoadingOrder.Gain.PART_USED_FIRST,
+                sketch.line().betterOrder().orElseThrow().gain());
     }
 
     /** What is in the pen stays there; only the boxes after it are compared. */

@@ -47,6 +47,30 @@ class VialItemsTest {
         assertTrue(items.stream().noneMatch(item -> item.contains("mixing needle")), items.toString());
     }
 
+    /** One powder at the trigger alone, whose day nobody called: 17 injections take 34 swabs, and its vial takes one. */
+    @Test
+    void wipesAVialThatHasNoDayToo() throws IOException {
+        LaidOut plan = LaidOut.demo("LM-06233-issue-2")
+                .with(
+                        "protocols/long-agonist.yaml",
+                        "  - {medicine: menotropin-vial, from: S1, until: T-1, at: evening}\n"
+                                + "  - {medicine: trigger-syringe, on: T, at: exact, amount: 250}",
+                        "  - {medicine: menotropin-vial, on: T, at: exact, amount: 75}")
+                .with(
+                        "patients/LM-06233-issue-2.yaml",
+                        "  trigger-syringe: [{size: 250, count: 1, expires: 2028-02-28}]\n",
+                        "");
+        assertTrue(items(plan).contains("35 alcohol swab"), items(plan).toString());
+    }
+
+    /** 108 units are 0.48 mL, and 0.02 mL is lost: four come out of 2 mL to the last drop. Thirteen take four vials. */
+    @Test
+    void drawsAKeptVialToTheLastDrop() throws IOException {
+        String dose = "doses:\n  fsh-kept-vial:\n    - {from: S1, amount: 108, order: ORD-1}\n";
+        List<String> items = items(LaidOut.plan("antagonist-step", "{S1: 2027-03-03}", dose));
+        assertTrue(items.contains("6 mixing needle 21 G"), items.toString());
+    }
+
     /** Two parts of a trigger from a vial, whose hour nobody called, and two spares. */
     @Test
     void countsAPartOfTheTriggerThatHasNoDay() throws IOException {

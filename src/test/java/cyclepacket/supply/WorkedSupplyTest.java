@@ -158,6 +158,41 @@ class WorkedSupplyTest {
         assertTrue(sketch.line().choices().isEmpty());
     }
 
+    /** 900 at home give four evenings of 200; the fifth is short, whatever length needs it, and four evenings need no more. */
+    @Test
+    void namesTheFirstShortEveningOfEachLength() {
+        SupplySketch sketch = new SupplySketch().size("900", "990").odds(ODDS);
+        sketch.plan.days = 14;
+        sketch.plan.dose(1, "200").home("900");
+        for (LengthCover length : sketch.line().lengths()) {
+            assertEquals(
+                    length.days() > 4 ? Optional.of(sketch.plan.night(5)) : Optional.empty(),
+                    length.covered().firstShort(),
+                    length.days() + " evenings");
+        }
+    }
+
+    /** Of two sizes at one price the one that leaves less over. */
+    @Test
+    void leavesLessOverForTheSameMoney() {
+        SupplySketch sketch = new SupplySketch().size("450", "330").size("300", "330");
+        sketch.plan.days = 1;
+        sketch.plan.dose(1, "300");
+        assertEquals("1x300", text(sketch.line().purchase().chosen().orElseThrow()));
+    }
+
+    /** The last hour for a second order was Thursday 11 March, 14:00; on the 12th that way is no longer open. */
+    @Test
+    void knowsAWayWhoseOrderIsTooLate() {
+        SupplySketch sketch = new SupplySketch().size("900", "990").size("300", "330");
+        sketch.plan.days = 14;
+        sketch.plan.dose(1, "200");
+        assertTrue(buying(sketch.line().choices().orElseThrow(), "2x900").isInTime());
+        sketch.plan.issue = 2;
+        sketch.plan.prepared = LocalDate.of(2027, 3, 12);
+        assertFalse(buying(sketch.line().choices().orElseThrow(), "2x900").isInTime());
+    }
+
     /** The day after the longest length, and with a trigger that has its day, no length is open any more. */
     @Test
     void knowsNoLengthsOnceTheyAreOver() {
