@@ -61,6 +61,23 @@ class RowEdgesTest {
         assertTrue(doses.contains("2027-04-24 0.25 mg"), doses.toString());
     }
 
+    /** S1 is 24 April, from when 0.5 mg is halved; 0.3 mg, ordered from the 26th on, is what the prescriber means. */
+    @Test
+    void neverHalvesWhatWasOrderedSince() throws IOException {
+        Course course = LaidOut.demo("LM-06233-issue-2")
+                .with(
+                        "patients/LM-06233-issue-2.yaml",
+                        "    - {from: ML, amount: 0.5, order: ORD-1402}\n",
+                        "    - {from: ML, amount: 0.5, order: ORD-1402}\n"
+                                + "    - {from: 2027-04-26, amount: 0.3, order: ORD-1440}\n")
+                .course();
+        List<String> doses = course.dosesOf("leuprolide-vial").stream()
+                .map(dose -> dose.date() + " " + dose.amount())
+                .toList();
+        assertTrue(doses.contains("2027-04-25 0.25 mg"), doses.toString());
+        assertTrue(doses.contains("2027-04-26 0.3 mg"), doses.toString());
+    }
+
     /** Patches stand for the tablets from 20 June on, and are stopped from the 22nd. */
     @Test
     void stopsARowByTheProductThatStandsForIt() throws IOException {

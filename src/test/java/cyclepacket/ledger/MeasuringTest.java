@@ -44,6 +44,12 @@ class MeasuringTest {
     }
 
     @Test
+    void measuresNothingOfNothing() {
+        assertEquals(Optional.empty(), of(VialSketch.leuprolide("marks-100")).measure(Dose.parse("0 mg")));
+        assertEquals(Optional.empty(), of(VialSketch.menotropin()).measure(Dose.parse("0 units")));
+    }
+
+    @Test
     void stopsAtTheClinicsNumberOfVials() {
         assertEquals(Measuring.Hitch.TOO_MANY_VIALS, hitch(VialSketch.menotropin(), "375 units"));
         assertEquals(

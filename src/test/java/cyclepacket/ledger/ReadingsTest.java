@@ -495,6 +495,31 @@ class ReadingsTest {
         assertEquals(List.of(), doubts());
     }
 
+    /**
+     * Nobody wrote where the first one ended. The second stopped at 1,525, a step more than two can give: 8 x 175 are 1,400,
+     * and 125 of the ninth. So both gave the most they can, give or take that step: the first ended at 750.
+     */
+    @Test
+    void looksBackFromANumberAStepOutside() {
+        sketch.home("600");
+        unread(1, 8);
+        sketch.happened(9, "175", "50");
+        assertEquals("750 to 750", total(1));
+        assertEquals("1525 to 1525", total(2));
+    }
+
+    /** Cartridges of exactly 600, 150 an evening: what is unknown of the fourth moves each end by 150, and by no more. */
+    @Test
+    void countsWhatIsUnknownOnce() {
+        sketch.sizes.clear();
+        sketch.doses.clear();
+        sketch.size("600", "600", "600").home("600").dose(1, "150");
+        IntStream.rangeClosed(1, 3).forEach(night -> sketch.happened(night, "150", "0"));
+        sketch.happened(4, new RecordLine.Given.Unknown());
+        assertEquals("600 to 750", total(1));
+        assertEquals("1200 to 1350", total(2));
+    }
+
     /** The line of the injection itself says that the second one was loaded for it. */
     @Test
     void endsAContainerInTheLineThatLoadsTheNext() {
