@@ -6,20 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cyclepacket.finding.Finding;
 import cyclepacket.finding.FindingText;
 import cyclepacket.finding.Severity;
+import cyclepacket.page.TidyPages;
 import cyclepacket.pdf.Conformity;
 import cyclepacket.pdf.PdfText;
 import cyclepacket.pdf.TaggedBlock;
 import cyclepacket.pdf.TaggedText;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -27,8 +23,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every packet of the demo, in every language: a grade above 6 or one error-prone form fails the build. */
 class PacketWordsTest {
-    private static final int DPI = 24;
-    private static final int FOOTER_POINTS = 66;
 
     private static WordingCheck check;
 
@@ -76,7 +70,7 @@ class PacketWordsTest {
         if (printed.cards().isPresent()) {
             keepsTheCardsToTheSame(printed.cards().get(), name);
         }
-        fillsAThirdOfEveryPage(packet);
+        TidyPages.checkFilled(name, packet, 1.0 / 3);
         if (name.contains(" es")) {
             // PressTest holds the English packets to the standards.
             Conformity.assertConforms(packet);
@@ -91,7 +85,7 @@ class PacketWordsTest {
         assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
         found.removeIf(finding -> finding.severity() == Severity.NOTE);
         assertEquals("", FindingText.print(found));
-        fillsAThirdOfEveryPage(cards);
+        TidyPages.checkFilled(name + " cards", cards, 1.0 / 3);
         Conformity.assertConforms(cards);
     }
 
@@ -110,29 +104,6 @@ class PacketWordsTest {
                     .forEach(block -> alone.add(block.toString()));
         }
         assertEquals(List.of(), alone);
-    }
-
-    /** Measured from the top of the page to its lowest mark above the footer. */
-    private static void fillsAThirdOfEveryPage(byte[] packet) throws IOException {
-        try (PDDocument document = Loader.loadPDF(packet)) {
-            PDFRenderer renderer = new PDFRenderer(document);
-            for (int page = 0; page < document.getNumberOfPages(); page++) {
-                BufferedImage image = renderer.renderImageWithDPI(page, DPI, ImageType.GRAY);
-                double lowest = (double) lowestMark(image) / image.getHeight();
-                assertTrue(lowest > 1.0 / 3, "page " + (page + 1) + " ends at " + lowest);
-            }
-        }
-    }
-
-    private static int lowestMark(BufferedImage page) {
-        for (int row = page.getHeight() - FOOTER_POINTS * DPI / 72; row > 0; row--) {
-            for (int column = 0; column < page.getWidth(); column++) {
-                if (page.getRaster().getSample(column, row, 0) < 200) {
-                    return row;
-                }
-            }
-        }
-        return 0;
     }
 
     @ParameterizedTest
