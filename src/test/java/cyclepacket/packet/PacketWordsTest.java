@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +24,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every packet of the demo, in every language: a grade above 6 or one error-prone form fails the build. */
 class PacketWordsTest {
+    /**
+     * Held to the standards for PDF here, since half of the time goes into that; {@code PressTest} holds the English packets
+     * to them, and {@link PacketMatrixTest} one of each plan, or with {@code -Dmatrix=all} every one.
+     */
+    private static final Set<String> CONFORMING = Set.of(
+            "SM-04417-issue-3 es",
+            "FT-08440-issue-2 es",
+            "SM-04417 es large",
+            "SM-04417 en cards",
+            "DA-05120 es cards");
 
     private static WordingCheck check;
 
@@ -71,8 +82,7 @@ class PacketWordsTest {
             keepsTheCardsToTheSame(printed.cards().get(), name);
         }
         TidyPages.checkFilled(name, packet, 1.0 / 3);
-        if (name.contains(" es")) {
-            // PressTest holds the English packets to the standards.
+        if (CONFORMING.contains(name)) {
             Conformity.assertConforms(packet);
         }
         if (name.equals("SM-04417-issue-3 es")) {
@@ -86,7 +96,9 @@ class PacketWordsTest {
         found.removeIf(finding -> finding.severity() == Severity.NOTE);
         assertEquals("", FindingText.print(found));
         TidyPages.checkFilled(name + " cards", cards, 1.0 / 3);
-        Conformity.assertConforms(cards);
+        if (CONFORMING.contains(name)) {
+            Conformity.assertConforms(cards);
+        }
     }
 
     private static void endsNoPageWithAHeading(byte[] packet) throws IOException {
