@@ -63,6 +63,7 @@ class PacketMatrixTest {
         // The last lines of a list in large print may need a page of their own.
         Plan.TextSize size = Plan.TextSize.valueOf(parts[2].toUpperCase(Locale.ROOT));
         TidyPages.check(name, packet.pdf(), size, size == Plan.TextSize.LARGE ? 1.0 / 4 : 1.0 / 3);
+        TidyPages.checkRules(name, packet.pdf());
         List<Finding> found = new ArrayList<>(CHECK.pdf(packet.pdf(), name));
         assertTrue(found.stream().anyMatch(finding -> finding.code().equals("WORDING-GRADE")), "a grade");
         found.removeIf(finding -> finding.severity() == Severity.NOTE);

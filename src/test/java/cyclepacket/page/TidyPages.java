@@ -47,10 +47,22 @@ public final class TidyPages {
             for (int index = 0; index < pages.size(); index++) {
                 String place = name + ", page " + (index + 1);
                 assertEquals(List.of(), TextRuns.overlaps(pages.get(index)), place);
-                assertEquals(List.of(), UprightRules.crossed(document.getPage(index), pages.get(index)), place);
                 float height = document.getPage(index).getMediaBox().getHeight();
                 pages.get(index).forEach(run -> checkSize(place, run, height, size));
                 checkFilled(place, renderer, index, pages.get(index), height, least);
+            }
+        }
+    }
+
+    /** No text runs over the side of a cell or a box. */
+    public static void checkRules(String name, byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            List<List<TextRuns.Run>> pages = TextRuns.of(document);
+            for (int index = 0; index < pages.size(); index++) {
+                assertEquals(
+                        List.of(),
+                        UprightRules.crossed(document.getPage(index), pages.get(index)),
+                        name + ", page " + (index + 1));
             }
         }
     }

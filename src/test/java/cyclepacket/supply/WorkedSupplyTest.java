@@ -193,6 +193,23 @@ class WorkedSupplyTest {
         assertFalse(buying(sketch.line().choices().orElseThrow(), "2x900").isInTime());
     }
 
+    /** Nothing is due on the twelfth evening, so eleven and twelve evenings need the same, 2,200. */
+    @Test
+    void comparesLengthsThatNeedTheSame() {
+        SupplySketch sketch = new SupplySketch()
+                .size("900", "990")
+                .size("300", "330")
+                .atTheDoor()
+                .odds(ODDS);
+        sketch.plan.days = 14;
+        sketch.plan.dose(1, "200").dose(12, "0").dose(13, "200");
+        assertEquals(
+                List.of("2700", "2400", "2100", "1800", "1500", "1200", "900", "600", "300"),
+                sketch.line().choices().orElseThrow().all().stream()
+                        .map(choice -> choice.now().labelled().number().toPlainString())
+                        .toList());
+    }
+
     /** The day after the longest length, and with a trigger that has its day, no length is open any more. */
     @Test
     void knowsNoLengthsOnceTheyAreOver() {
