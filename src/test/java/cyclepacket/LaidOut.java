@@ -131,6 +131,18 @@ public final class LaidOut {
         return this;
     }
 
+    /** The same with lines of what a later issue changed, told on 9 March 2027; each begins with {@code what:}. */
+    public LaidOut revised(String... lines) throws IOException {
+        StringBuilder revised = new StringBuilder("overrides: []\nrevised:");
+        for (String line : lines) {
+            revised.append("\n  - {issue: 2, ")
+                    .append(line)
+                    .append(
+                            ", order: ORD-2, by: a nurse (invented), to: the patient, on: 2027-03-09, read-back: true}");
+        }
+        return with("patients/" + plan + ".yaml", "overrides: []", revised.toString());
+    }
+
     public Path path() {
         return folder.resolve("patients/" + plan + ".yaml");
     }

@@ -6,10 +6,10 @@ import cyclepacket.plan.Clinic;
 import cyclepacket.plan.ClinicTexts;
 import cyclepacket.plan.HouseRules;
 import cyclepacket.plan.Medicine;
-import cyclepacket.plan.OilVial;
 import cyclepacket.plan.Pattern;
 import cyclepacket.plan.PlanFiles;
 import cyclepacket.plan.Protocol;
+import cyclepacket.plan.StockVial;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -85,11 +85,7 @@ public final class ClinicWords {
     private Medicine medicine(Medicine own) {
         String file = files.medicineFiles().getOrDefault(own.id(), files.planFile());
         own.device().stockVial().ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
-        own.device()
-                .stockVial()
-                .filter(OilVial.class::isInstance)
-                .map(OilVial.class::cast)
-                .ifPresent(vial -> say(vial.oilName(), file, "/oil"));
+        own.device().stockVial().flatMap(StockVial::oilName).ifPresent(oil -> say(oil, file, "/oil"));
         own.device().mixedVial().ifPresent(vial -> say(vial.syringe().name(), file, "/device/syringe"));
         return new Medicine(
                 own.id(),

@@ -54,7 +54,7 @@ final class VialViews {
                 needle(needles.gives()),
                 needles.other().map(this::needle),
                 device.stockVial().map(StockVial::strength).map(this::strength),
-                device.stockVial().flatMap(VialViews::oil).map(words::slot),
+                device.stockVial().flatMap(StockVial::oilName).map(words::slot),
                 device.stockVial().map(vial -> Integer.toString(vial.openedDays())),
                 doses(medicine, measuring),
                 diluent(device).map(volume -> picture(measuring.syringe(), volume)),
@@ -81,10 +81,6 @@ final class VialViews {
             }
             return new Needles(((DrawnVial) device).needle(), Optional.empty());
         }
-    }
-
-    private static Optional<String> oil(StockVial vial) {
-        return vial instanceof OilVial oil ? Optional.of(oil.oilName()) : Optional.empty();
     }
 
     private static Optional<Volume> diluent(Device device) {

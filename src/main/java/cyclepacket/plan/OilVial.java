@@ -2,6 +2,7 @@ package cyclepacket.plan;
 
 import cyclepacket.quantity.Concentration;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A vial of medicine in oil for a muscle, drawn with one needle and given with another.
@@ -23,8 +24,9 @@ public record OilVial(
     }
 
     /** The oil as it is said: {@code sesame oil} for {@code sesame-oil}. */
-    public String oilName() {
-        return oil.replace('-', ' ');
+    @Override
+    public Optional<String> oilName() {
+        return Optional.of(oil.replace('-', ' '));
     }
 
     @Override

@@ -15,6 +15,11 @@ public sealed interface StockVial extends Device permits KeptVial, DrawnVial, Di
     /** Days it may be used once opened or mixed, 1 to 400. */
     int openedDays();
 
+    /** The oil it is in, as it is said; empty for what is in water. */
+    default Optional<String> oilName() {
+        return Optional.empty();
+    }
+
     /** Microlitres in a vial with so much of the medicine; a part that is not whole does not count. */
     default long holds(Dose content) {
         return strength().wholeSteps(content, Volume.ofMicrolitres(1));

@@ -14,11 +14,6 @@ import org.junit.jupiter.api.Test;
 
 /** Amounts of the protocol's own, products in place of others, what never waits, and the order of it all. */
 class RowEdgesTest {
-    private static String revised(String line) {
-        return "overrides: []\nrevised:\n  - {issue: 2, " + line
-                + ", order: ORD-2, by: a nurse (invented), to: the patient, on: 2027-03-09, read-back: true}";
-    }
-
     private static List<String> absent(Course course) {
         return course.doubts().stream()
                 .filter(doubt -> doubt.kind() == CourseDoubt.Kind.DOSE_ABSENT)
@@ -30,10 +25,7 @@ class RowEdgesTest {
     @Test
     void neverGivesAProtocolsAmountOfOneProductInAnother() throws IOException {
         Course course = LaidOut.demo("SM-04417-issue-2")
-                .with(
-                        "patients/SM-04417-issue-2.yaml",
-                        "overrides: []",
-                        revised("what: swap, of: antagonist-syringe, from: 2027-03-12, now: trigger-syringe"))
+                .revised("what: swap, of: antagonist-syringe, from: 2027-03-12, now: trigger-syringe")
                 .course();
         assertEquals(
                 List.of("2027-03-10 0.25 mg", "2027-03-11 0.25 mg"),
@@ -82,12 +74,9 @@ class RowEdgesTest {
     @Test
     void stopsARowByTheProductThatStandsForIt() throws IOException {
         Course course = LaidOut.demo("FT-08440-issue-2")
-                .with(
-                        "patients/FT-08440-issue-2.yaml",
-                        "overrides: []",
-                        revised("what: swap, of: estradiol-tablet, from: 2027-06-20, now: estradiol-patch")
-                                + revised("what: stop, of: estradiol-patch, from: 2027-06-22")
-                                        .replace("overrides: []\nrevised:", ""))
+                .revised(
+                        "what: swap, of: estradiol-tablet, from: 2027-06-20, now: estradiol-patch",
+                        "what: stop, of: estradiol-patch, from: 2027-06-22")
                 .course();
         List<String> absent = absent(course);
         assertTrue(absent.contains("estradiol-patch on 2027-06-21"), absent.toString());
@@ -99,9 +88,7 @@ class RowEdgesTest {
     void leavesOutAPartOfTheTriggerAfterTheEnd() throws IOException {
         LaidOut plan = LaidOut.demo("EF-07318-issue-2");
         assertEquals(2, plan.course().dosesOf("leuprolide-trigger").size());
-        Course ended = plan.with(
-                        "patients/EF-07318-issue-2.yaml", "overrides: []", revised("what: cancel, from: 2027-05-13"))
-                .course();
+        Course ended = plan.revised("what: cancel, from: 2027-05-13").course();
         assertEquals(
                 List.of(LocalDate.of(2027, 5, 12)),
                 ended.dosesOf("leuprolide-trigger").stream()

@@ -14,12 +14,7 @@ class HeldEveningsTest {
     private static Evening.State held(int day) throws IOException {
         String date = "2027-03-" + day;
         PlanFiles files = LaidOut.demo("SM-04417-issue-2")
-                .with(
-                        "patients/SM-04417-issue-2.yaml",
-                        "overrides: []",
-                        "overrides: []\nrevised:\n  - {issue: 2, what: hold, of: fsh-pen, from: " + date + ", until: "
-                                + date + ", order: ORD-2, by: a nurse (invented), to: the patient, on: 2027-03-09,"
-                                + " read-back: true}")
+                .revised("what: hold, of: fsh-pen, from: " + date + ", until: " + date)
                 .files();
         return CycleLedger.of(files, Course.of(files))
                 .of("fsh-pen")

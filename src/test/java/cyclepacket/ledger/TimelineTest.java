@@ -1,12 +1,12 @@
 package cyclepacket.ledger;
 
+import static cyclepacket.DrawSketch.FIRST;
+import static cyclepacket.DrawSketch.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cyclepacket.plan.HouseRules.InUseDayOne;
-import cyclepacket.quantity.Dose;
-import cyclepacket.quantity.DoseUnit;
 import java.time.LocalDate;
 import java.util.BitSet;
 import java.util.List;
@@ -18,27 +18,8 @@ import org.junit.jupiter.api.Test;
 
 /** Two settings of 100 and 50 on the first evening, 100 on the second, and 100 on the fourth after 30 were lost. */
 class TimelineTest {
-    private static final LocalDate FIRST = LocalDate.of(2027, 3, 5);
     private static final List<Draw> DRAWS =
             List.of(draw(1, 1, 0, 100), draw(1, 2, 100, 150), draw(2, 1, 150, 250), draw(4, 1, 280, 380));
-
-    private static Draw draw(int night, int number, int before, int after) {
-        return new Draw(
-                FIRST.plusDays(night - 1L),
-                number,
-                units(after - before),
-                units(before),
-                units(after),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                List.of(),
-                units(0));
-    }
-
-    private static Dose units(int amount) {
-        return new Dose(amount * 1000L, DoseUnit.UNITS);
-    }
 
     private static Timeline line(int openedDays, InUseDayOne dayOne) {
         return new Timeline(DRAWS, openedDays, dayOne, 1);

@@ -1,38 +1,15 @@
 package cyclepacket.supply;
 
+import static cyclepacket.DrawSketch.draw;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cyclepacket.PlanSketch;
-import cyclepacket.ledger.Draw;
 import cyclepacket.plan.HouseRules.InUseDayOne;
-import cyclepacket.quantity.Dose;
-import cyclepacket.quantity.DoseUnit;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** In which order the boxes of a basket are loaded, where a cartridge may be used for two days only. */
 class BasketOrderTest {
-    private static final LocalDate FIRST = LocalDate.of(2027, 3, 5);
-
-    private static Draw draw(int night, int before, int after) {
-        return new Draw(
-                FIRST.plusDays(night - 1L),
-                1,
-                units(after - before),
-                units(before),
-                units(after),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                List.of(),
-                units(0));
-    }
-
-    private static Dose units(int amount) {
-        return new Dose(amount * 1000L, DoseUnit.UNITS);
-    }
 
     /**
      * 150 on the first evening, 130 on the second, 100 on the fourth. The box of 280 lasts two evenings and one of 100 the
@@ -45,7 +22,7 @@ class BasketOrderTest {
         EveningTotals totals = new EveningTotals(
                 sketch.medicine(),
                 InUseDayOne.FIRST_USE,
-                List.of(draw(1, 0, 150), draw(2, 150, 280), draw(4, 280, 380)));
+                List.of(draw(1, 1, 0, 150), draw(2, 1, 150, 280), draw(4, 1, 280, 380)));
         List<BasketSearch.Offer> offers =
                 List.of(new BasketSearch.Offer(100_000, 100), new BasketSearch.Offer(280_000, 280));
         BasketSearch.Row row = new BasketSearch(offers, BasketSearch.Goal.CHEAPEST)

@@ -87,16 +87,20 @@ class WorkedSupplyTest {
                 line.lastOrder().orElseThrow().toString());
     }
 
+    private static SupplySketch twoSizesAtTheDoor() {
+        return new SupplySketch()
+                .size("900", "990")
+                .size("300", "330")
+                .atTheDoor()
+                .odds(ODDS);
+    }
+
     /**
      * 8 to 14 evenings at 200 with invented odds, 1.10 a unit, cartridges of 900 and 300. Evenings 10 to 14 are working
      * days, so that each order can wait for its own.
      */
     private static BuyChoices lengths() {
-        SupplySketch sketch = new SupplySketch()
-                .size("900", "990")
-                .size("300", "330")
-                .atTheDoor()
-                .odds(ODDS);
+        SupplySketch sketch = twoSizesAtTheDoor();
         sketch.plan.start = LocalDate.of(2027, 3, 6);
         sketch.plan.days = 14;
         sketch.plan.dose(1, "200");
@@ -148,11 +152,7 @@ class WorkedSupplyTest {
     /** Fourteen evenings at 150 are 2,100, which lie at home: no length runs short. */
     @Test
     void hasNothingToChooseWhereTheLongestIsCovered() {
-        SupplySketch sketch = new SupplySketch()
-                .size("900", "990")
-                .size("300", "330")
-                .atTheDoor()
-                .odds(ODDS);
+        SupplySketch sketch = twoSizesAtTheDoor();
         sketch.plan.days = 14;
         sketch.plan.dose(1, "150").home("900", "900", "300");
         assertTrue(sketch.line().choices().isEmpty());
@@ -196,11 +196,7 @@ class WorkedSupplyTest {
     /** Nothing is due on the twelfth evening, so eleven and twelve evenings need the same, 2,200. */
     @Test
     void comparesLengthsThatNeedTheSame() {
-        SupplySketch sketch = new SupplySketch()
-                .size("900", "990")
-                .size("300", "330")
-                .atTheDoor()
-                .odds(ODDS);
+        SupplySketch sketch = twoSizesAtTheDoor();
         sketch.plan.days = 14;
         sketch.plan.dose(1, "200").dose(12, "0").dose(13, "200");
         assertEquals(
